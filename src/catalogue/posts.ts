@@ -1,0 +1,26 @@
+// Screw posts to be had: lengths, barrel and the play of the hole around it.
+import { inches, mm } from "../units/length.ts";
+import type { Length, Unit } from "../units/length.ts";
+
+/** What a shop for screw posts stocks in one system of units. */
+export interface PostRange {
+  /** Lengths of the barrel between the heads, shortest first. */
+  readonly lengths: readonly Length[];
+  /** Diameter of the barrel. */
+  readonly barrel: Length;
+  /** How much wider the hole is than the barrel. */
+  readonly clearance: Length;
+  readonly source: string;
+}
+
+/** Usual posts by governing unit; a definition may list its own. No published post-to-hole clearance was found. */
+export const usualPosts: Readonly<Record<Unit, PostRange>> = {
+  mm: {
+    lengths: [3, 4, 5, 6, 8, 10, 12, 15, 20, 25].map((length) => mm(length)),
+    barrel: mm(5), clearance: mm("0.5"), source: "common practice, no source",
+  },
+  in: {
+    lengths: [inches(1, 8), inches(3, 16), inches(1, 4), inches(5, 16), inches(3, 8), inches(1, 2), inches(5, 8), inches(3, 4), inches(1)],
+    barrel: inches(3, 16), clearance: mm("0.5"), source: "common practice, no source",
+  },
+};

@@ -1,0 +1,30 @@
+// Tools of the bench by id: what they are called in every document and, where it helps, what will do instead.
+
+export interface CatalogueTool {
+  readonly name: string;
+  readonly note: string;
+}
+
+export const tools = {
+  pencil: { name: "hard pencil", note: "sharp; a blunt one is half a millimetre wide" },
+  ruler: { name: "steel ruler", note: "longer than the longest cut, with a safety edge" },
+  triangle: { name: "set square", note: "" },
+  knife: { name: "craft knife", note: "new blade" },
+  mat: { name: "cutting mat", note: "" },
+  boneFolder: { name: "bone folder", note: "for scoring, use its point, or a blunt knitting needle or an empty ball pen" },
+  brush: { name: "glue brush", note: "25 mm wide, flat" },
+  wasteSheets: { name: "waste paper", note: "a fresh sheet under every glueing" },
+  barrier: { name: "silicone or waxed paper", note: "keeps adhesive off what is pressed; barrier sheets slow drying, so take them out for blotting paper once nothing sticks" },
+  pressingBoards: { name: "two pressing boards", note: "smooth, larger than the covers" },
+  weight: { name: "weights", note: "4 to 5 kg in all: a wrapped brick or a stack of heavy books" },
+  awl: { name: "awl", note: "with a cork on the point when it is not in use" },
+  holeTool: { name: "hollow punch and mallet, or a hand drill", note: "of the hole's diameter" },
+  wasteBoard: { name: "waste board", note: "under the work when piercing" },
+  scissors: { name: "scissors", note: "" },
+  screwdriver: { name: "screwdriver", note: "only if the posts have slotted caps" },
+  clips: { name: "two clamps or bulldog clips", note: "with scraps of board under the jaws" },
+  pressingStrips: { name: "strips of waste board", note: "a little narrower than the floor gap, to press the floor between the stubs" },
+  tape: { name: "removable tape", note: "" },
+} as const satisfies Record<string, CatalogueTool>;
+
+export type ToolId = keyof typeof tools;
