@@ -1,3 +1,4 @@
+// How the tests are found and how long each may take: printing is slow on a small machine.
 import { defineConfig } from "vitest/config";
 
 export default defineConfig({
@@ -6,5 +7,7 @@ export default defineConfig({
     testTimeout: 120_000,
     hookTimeout: 300_000,
     pool: "forks",
+    // The report is for scripts/closing-line.ts, which .ci/run calls.
+    reporters: ["default", ["json", { outputFile: ".cache/test-report.json" }]],
   },
 });

@@ -1,9 +1,12 @@
 // The bindings Benchleaf can make: one line each. A binding's own files in the phases carry its id as their file name.
 
+/** Name and one-line description of each binding, by id. */
 export const bindings = {
   "stub-album": { name: "stub album", about: "stubs folded from one strip of card, boards joined by a covered hinge, screw posts" },
 } as const satisfies Record<string, { name: string; about: string }>;
 
+/** Id of a binding: also the name of its files. */
 export type BindingId = keyof typeof bindings;
 
+/** The ids in the order in which bindings are offered. */
 export const bindingIds = Object.keys(bindings) as readonly BindingId[];

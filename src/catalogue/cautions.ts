@@ -1,5 +1,6 @@
-// Cautions of the bench: hazard, consequence, how to avoid it. Signal words as in ANSI Z535 (references: signal words); NOTICE for damage only.
+// Cautions of the bench: hazard, consequence, how to avoid it. Signal words as in ANSI Z535; NOTICE for damage only.
 
+/** How bad it may get: death or grave injury will, may, a lesser injury may, or only damage may follow. */
 export type SignalWord = "DANGER" | "WARNING" | "CAUTION" | "NOTICE";
 
 /** Nature and source of the hazard, what happens, how to avoid it. */
@@ -10,6 +11,7 @@ export interface Caution {
   readonly avoid: string;
 }
 
+/** The cautions by id, as steps name them. */
 export const cautions = {
   knife: {
     signal: "WARNING",
@@ -85,6 +87,7 @@ export const cautions = {
   },
 } as const satisfies Record<string, Caution>;
 
+/** Id of a caution in the catalogue. */
 export type CautionId = keyof typeof cautions;
 
 /** Stands on every safety page. */

@@ -1,5 +1,6 @@
 // The font files that every page needs: where they lie among the installed packages and where they go in the output.
 
+/** One font file and its two places. */
 export interface FontFile {
   /** Path below `node_modules`, with forward slashes. */
   readonly package: string;

@@ -1,10 +1,12 @@
 // Tools of the bench by id: what they are called in every document and, where it helps, what will do instead.
 
+/** A tool as it is printed; the note says why this one or what will do instead, and may be empty. */
 export interface CatalogueTool {
   readonly name: string;
   readonly note: string;
 }
 
+/** The tools by id, as steps name them. */
 export const tools = {
   pencil: { name: "hard pencil", note: "sharp; a blunt one is half a millimetre wide" },
   ruler: { name: "steel ruler", note: "longer than the longest cut, with a safety edge" },
@@ -27,4 +29,5 @@ export const tools = {
   tape: { name: "removable tape", note: "" },
 } as const satisfies Record<string, CatalogueTool>;
 
+/** Id of a tool in the catalogue. */
 export type ToolId = keyof typeof tools;

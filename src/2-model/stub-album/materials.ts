@@ -1,0 +1,57 @@
+// Enters what the author gives: sizes of the book section and thicknesses of the materials in hand.
+import type { Definition } from "../../1-definition/types.ts";
+import type { Length } from "../../units/length.ts";
+import type { Ledger } from "../ledger.ts";
+import type { ValueOrigin } from "../types.ts";
+
+/** Enters every given value of a stub album; what is computed later finds it by name. */
+export function enterMaterials(definition: Definition<"stub-album">, ledger: Ledger): void {
+  const { book, materials, adhesives } = definition;
+  const origin = (path: string): ValueOrigin => (definition.defaulted.has(path) ? "default" : "given");
+  const give = (name: string, quantity: Length | number, path: string, meaning: string, source = ""): void =>
+    ledger.give(name, quantity, origin(path), { meaning, source });
+
+  give("stubs", book.stubs, "book/stubs", "number of stubs, each a double leaf");
+  give("stub depth", book["stub depth"], "book/stub depth", "base score to crest score, flat");
+  give("floor gap", book["floor gap"], "book/floor gap", "flat floor between two stubs");
+  give("board height", book.boards.height, "book/boards/height", "ready-made board, along the spine");
+  give("board width", book.boards.width, "book/boards/width", "ready-made board, across the spine");
+  give("height clearance", book["height clearance"], "book/height clearance", "how much shorter than the boards the card and the strips are");
+  give("side strip width", book["side strip"], "book/side strip", "the part of the hinge that is glued over a board",
+    "Bean & Brodhead 1918, Problem VIII A, asks 3/4 to 1 in for a hinge strip");
+  give("turn in", book["turn in"], "book/turn in", "cloth turned over the edges of the hinge",
+    "Roberts & Etherington, \"cover turned-in\": 5/8 in in library binding");
+  give("square", book.pages.square, "book/pages/square", "how far the boards reach beyond the pages",
+    "Bean & Brodhead 1918, Problem VIII A: about 1/8 in");
+  give("adhesive clearance", book.pages["adhesive clearance"], "book/pages/adhesive clearance",
+    "how far the adhesive keeps away from a stub's crest, so that none oozes out", "common practice, no source");
+
+  const layers: readonly (readonly [name: string, role: string, meaning: string])[] = [
+    ["card thickness", "card", "caliper of the card"],
+    ["strip board thickness", "strip board", "caliper of the hinge's strips"],
+    ["cloth thickness", "cloth", "caliper of the hinge cloth"],
+    ["page paper thickness", "page paper", "caliper of one page paper"],
+    ["lining paper thickness", "lining paper", "caliper of the lining paper"],
+  ];
+  for (const [name, role, meaning] of layers) {
+    if (role === "lining paper" && !book.lining) continue;
+    const material = materials[role];
+    if (!material?.thickness) throw new Error(`internal error: material "${role}" has no thickness`);
+    ledger.give(name, material.thickness, material.thicknessFrom === "default" ? "default" : "material", {
+      meaning, shownAs: "thickness",
+      source: material.thicknessFrom === "grammage" ? "grammage × bulk ÷ 1000 (ISO 534, from memory)" : material.thicknessFrom === "default" ? "common practice, no source" : "",
+    });
+  }
+  ledger.give("board thickness", book.boards.thickness, origin("book/boards/thickness"), { meaning: "ready-made board", shownAs: "thickness", source: "" });
+
+  const glues: readonly (readonly [name: string, job: string])[] = [
+    ["stub adhesive thickness", "stubs"], ["hinge adhesive thickness", "hinge"], ["board adhesive thickness", "boards"],
+    ["floor adhesive thickness", "floor"], ["page adhesive thickness", "pages"], ["lining adhesive thickness", "lining"],
+  ];
+  for (const [name, job] of glues) {
+    if (job === "lining" && !book.lining) continue;
+    const adhesive = adhesives[job];
+    if (!adhesive) throw new Error(`internal error: no adhesive for "${job}"`);
+    ledger.give(name, adhesive.thickness, "material", { meaning: `layer left by ${adhesive.name}`, shownAs: "thickness", source: "common practice, no source" });
+  }
+}

@@ -1,0 +1,55 @@
+// The materials of one book: what each part is cut from, hardware, and the adhesives the steps use.
+import type { Definition } from "../1-definition/types.ts";
+import type { Model } from "../2-model/types.ts";
+import { addLengths, multiplyLength, noLength } from "../units/length.ts";
+import type { CutItem, MaterialNeed, Step } from "./types.ts";
+import { listInWords } from "./wording.ts";
+import type { Wording } from "./wording.ts";
+
+/** Materials sold by length: their quantity is a total length, not a number of pieces. */
+const soldByLength: ReadonlySet<string> = new Set(["hinge tape", "ribbon", "thread", "tape"]);
+
+/** What to buy or have, one entry for each material and adhesive that this book uses. */
+export function listMaterials(definition: Definition, model: Model, cutList: readonly CutItem[], steps: readonly Step[], say: Wording): readonly MaterialNeed[] {
+  const roles = [...new Set(model.parts.map((part) => part.material))];
+  const cutMaterials = roles.map((role): MaterialNeed => {
+    const material = definition.materials[role]!;
+    const items = cutList.filter((item) => item.part.material === role);
+    const total = items.reduce((sum, item) => addLengths(sum, multiplyLength(item.part.height, item.part.count)), noLength);
+    // A thickness is told only where a size depends on it.
+    const matters = model.values.has(`${role} thickness`) || items.some((item) => item.part.readyMade);
+    const pieces = items.reduce((sum, item) => sum + item.part.count, 0);
+    return {
+      role,
+      name: material.name,
+      pieces: items.map((item) => `${item.part.count} × ${item.part.name} (${item.letter}), ${say.sizes(item.part.height, item.part.width)}`),
+      quantity: soldByLength.has(role)
+        ? `${say.size(total)} in all`
+        : material.sheets.length > 0 ? `from sheets of ${material.sheets.map((sheet) => say.sizes(sheet.height, sheet.width)).join(" or ")}` : pieces === 1 ? "1 piece" : `${pieces} pieces`,
+      thickness: matters && material.thickness ? say.thickness(material.thickness) : "",
+      note: matters && material.thicknessFrom === "default" ? "thickness is our default: measure yours" : "",
+    };
+  });
+  return [...cutMaterials, ...hardware(definition, model, say), ...adhesivesUsed(steps)];
+}
+
+/** Posts are counted, not cut; other bindings without holes for posts have none. */
+function hardware(definition: Definition, model: Model, say: Wording): readonly MaterialNeed[] {
+  const posts = definition.materials["posts"];
+  const length = model.values.get("post length");
+  const count = new Set(model.holes.map((hole) => hole.id)).size;
+  if (!posts || !length || count === 0) return [];
+  const barrel = model.values.get("post barrel")!;
+  return [{
+    role: "posts", name: posts.name, quantity: `${count}`, thickness: "", note: "with caps",
+    pieces: [`${say.thickness(barrel.quantity.value as Parameters<Wording["thickness"]>[0])} barrel, ${say.size(length.quantity.value as Parameters<Wording["size"]>[0])} long`],
+  }];
+}
+
+function adhesivesUsed(steps: readonly Step[]): readonly MaterialNeed[] {
+  const names = [...new Set(steps.flatMap((step) => (step.adhesive ? [step.adhesive.name] : [])))];
+  return names.map((name) => {
+    const numbers = steps.filter((step) => step.adhesive?.name === name).map((step) => String(step.n));
+    return { role: "adhesive", name, pieces: [`for ${numbers.length === 1 ? "step" : "steps"} ${listInWords(numbers)}`], quantity: "", thickness: "", note: "" };
+  });
+}

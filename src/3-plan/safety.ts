@@ -1,0 +1,24 @@
+// The safety page: every hazard of the steps gathered, with the steps it belongs to.
+import { deferral } from "../catalogue/cautions.ts";
+import type { Caution, SignalWord } from "../catalogue/cautions.ts";
+import type { SafetySheet, Step } from "./types.ts";
+
+const rank: Readonly<Record<SignalWord, number>> = { DANGER: 0, WARNING: 1, CAUTION: 2, NOTICE: 3 };
+
+/** Injury hazards only, gravest first; NOTICE concerns the work, not people, and stays in its step. */
+export function gatherSafety(steps: readonly Step[], supervision: string): SafetySheet {
+  const hazards = new Map<string, { readonly caution: Caution; readonly steps: number[] }>();
+  for (const step of steps) {
+    for (const caution of step.cautions) {
+      if (caution.signal === "NOTICE") continue;
+      const entry = hazards.get(caution.hazard) ?? { caution, steps: [] };
+      entry.steps.push(step.n);
+      hazards.set(caution.hazard, entry);
+    }
+  }
+  return {
+    hazards: [...hazards.values()].sort((a, b) => rank[a.caution.signal] - rank[b.caution.signal]).map(({ caution, steps: at }) => ({ ...caution, steps: at })),
+    supervision,
+    deferral,
+  };
+}

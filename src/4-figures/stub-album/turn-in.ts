@@ -1,0 +1,113 @@
+// Figure: turning in the hinge cloth at a corner, in four frames from the cut corner to the finished one.
+import { line, polygon } from "../../geometry/path.ts";
+import { point } from "../../geometry/point.ts";
+import type { Point } from "../../geometry/point.ts";
+import { toMillimetres } from "../../units/length.ts";
+import { arrowhead } from "../arrows.ts";
+import type { DrawingInput } from "../binding.ts";
+import { dimension } from "../dimensions.ts";
+import { placeAtScale } from "../figure.ts";
+import type { FigureDraft } from "../figure.ts";
+import { leaderAnywhere } from "../leaders.ts";
+import { movementArrow } from "../movement.ts";
+import { scalesThatFit } from "../scale.ts";
+import { area, headingType, label, moveItems, stroke } from "../scene.ts";
+import type { PathItem, SceneItem, TextItem } from "../scene.ts";
+import { boneFolder } from "./bench-tools.ts";
+import { cornerView, flatCloth, headFlap, sideFlap, stripsIn, viewEnds } from "./corner-view.ts";
+import type { CornerView } from "./corner-view.ts";
+import { sectionWords } from "./section-words.ts";
+
+/** Side of one frame on paper, and the step from one frame to the next. */
+const frame = { side: 32, right: 41, down: 48 } as const;
+
+/** Figure `turn-in`. */
+export function drawTurnIn(input: DrawingInput<"stub-album">): FigureDraft {
+  const { geometry } = input.model;
+  const words = sectionWords(input);
+  const wanted = toMillimetres(geometry.turnIn) * 2.3;
+  const { items, scale } = placeAtScale(scalesThatFit(wanted, wanted, frame.side, frame.side, 2).slice(0, 1), ({ factor }) => {
+    const view = cornerView(geometry, factor, frame.side);
+    return {
+      fixed: [cutFrame(view), headFrame(view), nipFrame(view), sideFrame(view)].flatMap((items, index) => placeFrame(index, items)),
+      labels: [
+        dimension({ name: "turn-in", from: point(view.end, 0), to: point(view.end, view.turnIn), side: "right", text: words.size(geometry.turnIn), offset: 4 }),
+        leaderAnywhere({ name: "corner distance", text: words.inLines(words.thickness(geometry.cornerDistance)), target: cutMiddle(view), end: "none", directions: [25, 35, 15, 45, 55, 5], reach: 4 }),
+        leaderAnywhere({ name: "side strip", text: words.part("side-strip"), target: point(view.turnIn + 2, view.end - 3), directions: [300, 310, 290, 320, 330, 270, 250], reach: 5 }),
+        leaderAnywhere({ name: "right side", text: "right side of the cloth", target: point(frame.right + view.end * 0.6, view.turnIn + view.turnedIn * 0.8), directions: [270, 260, 280, 250, 290], reach: view.end - view.turnIn }),
+        leaderAnywhere({ name: "wrong side", text: [words.part("hinge-cloth"), "wrong side"], target: point(view.turnIn * 0.5, frame.down + view.end - 3), directions: [300, 310, 290, 320], reach: 5 }),
+      ],
+    };
+  });
+  return {
+    id: "turn-in",
+    title: "Turning in the hinge cloth",
+    caption: `One corner of the hinge from near by, wrong side of the cloth up, ${scale.name}; the other three corners are done alike. 1: cut the corner off at 45°, ${words.thickness(geometry.cornerDistance)} from the corner of the strip. `
+      + "2: turn in head and tail. 3: press the little fold at the corner in against the strip’s edge. 4: turn in the sides.",
+    alternative: `Four frames of one corner. Frame 1: the cloth reaches ${words.size(geometry.turnIn)} beyond the side strip on both sides; its corner is cut off at 45°, ${words.thickness(geometry.cornerDistance)} from the corner of the side strip. `
+      + "Frame 2: the cloth at the head is folded over the strip’s edge onto the strip; a little of it stands out past the strip’s side edge. "
+      + "Frame 3: the point of a bone folder presses that bit in against the edge. Frame 4: the cloth at the side is folded over; it meets the head’s turn-in in a slanting line from the corner.",
+    items,
+  };
+}
+
+function placeFrame(index: number, items: readonly SceneItem[]): readonly SceneItem[] {
+  return moveItems(items, (index % 2) * frame.right, Math.floor(index / 2) * frame.down);
+}
+
+function title(number: string, text: string): readonly TextItem[] {
+  return [
+    label(`frame ${number}`, number, point(0, -5.2), { size: headingType, weight: 600 }),
+    label(`frame ${number} words`, text, point(3.6, -5.2)),
+  ];
+}
+
+function cutFrame(view: CornerView): readonly SceneItem[] {
+  const { cutReach } = view;
+  const away = -1.6;
+  const offcut: readonly SceneItem[] = cutReach === 0 ? [] : [
+    area(polygon([point(away, away), point(cutReach + away, away), point(away, cutReach + away)]), "none", "formed"),
+    stroke(line(point(cutReach + 1.2, -1.2), point(-1.2, cutReach + 1.2)), "cut"),
+  ];
+  return [...flatCloth(view, { head: true, side: true }), ...stripsIn(view), ...offcut, ...distanceArrow(view), ...viewEnds(view, 0, 0), ...title("1", "Cut off the corner")];
+}
+
+/** The distance from the strip's corner to the cut, drawn as its own small dimension at 45°. */
+function distanceArrow(view: CornerView): readonly PathItem[] {
+  const corner = point(view.turnIn, view.turnIn);
+  const onCut = point(view.cutReach / 2, view.cutReach / 2);
+  const out = (at: Point, by: number): Point => point(at.x + by, at.y + by);
+  const owner = "corner distance";
+  return [
+    stroke(line(out(onCut, -2.6), out(corner, 2.6)), "dimension", owner),
+    arrowhead(onCut, point(1, 1), owner, 1.6),
+    arrowhead(corner, point(-1, -1), owner, 1.6),
+  ];
+}
+
+function cutMiddle(view: CornerView): Point {
+  return point(view.turnIn + 1.8, view.turnIn + 1.8);
+}
+
+function headFrame(view: CornerView): readonly SceneItem[] {
+  const x = view.end * 0.72;
+  return [
+    ...flatCloth(view, { head: false, side: true }), ...stripsIn(view), ...headFlap(view, false), ...viewEnds(view, 0, view.turnIn),
+    ...movementArrow(point(x, view.turnIn - view.turnIn * 0.7), point(x, view.turnIn + view.turnedIn * 0.6), -3), ...title("2", "Turn in head and tail"),
+  ];
+}
+
+function nipFrame(view: CornerView): readonly SceneItem[] {
+  return [
+    ...flatCloth(view, { head: false, side: true }), ...stripsIn(view), ...headFlap(view, true), ...viewEnds(view, 0, view.turnIn),
+    ...boneFolder(point(view.turnIn - 0.6, view.turnIn + 0.8), 128, Math.min(20, view.turnIn + 8)), ...title("3", "Nip the corner in"),
+  ];
+}
+
+function sideFrame(view: CornerView): readonly SceneItem[] {
+  const y = view.end * 0.8;
+  return [
+    ...flatCloth(view, { head: false, side: false }), ...stripsIn(view), ...headFlap(view, true), ...sideFlap(view), ...viewEnds(view, view.turnIn, view.turnIn),
+    ...movementArrow(point(view.turnIn * 0.3, y), point(view.turnIn + view.turnedIn * 0.6, y), 3), ...title("4", "Turn in the sides"),
+  ];
+}

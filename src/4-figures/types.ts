@@ -1,0 +1,66 @@
+// The product of phase 4: drawings and 1:1 templates as SVG text, each with words for those who cannot see it.
+
+/** All drawings of one book. The product of phase 4. */
+export interface Drawings {
+  /** By id; steps and cut list refer to these ids. */
+  readonly figures: ReadonlyMap<string, Figure>;
+  readonly templates: readonly Template[];
+}
+
+/** One drawing for the booklet, with its words. */
+export interface Figure {
+  readonly id: string;
+  readonly title: string;
+  /** What the drawing shows and to which scale: "Section through the closed spine, 1:1; thickness drawn three times too thick". */
+  readonly caption: string;
+  /** Says what the drawing says, for a reader who cannot see it. */
+  readonly alternative: string;
+  /** Complete `<svg>` element with viewBox in millimetres, `role="img"` and a title; ids are unique across figures. */
+  readonly svg: string;
+  /** Size on paper in millimetres. */
+  readonly width: number;
+  readonly height: number;
+  /** The line kinds used, so that a legend prints only what occurs. */
+  readonly lines: readonly LineKind[];
+}
+
+/** What a line means; look and legend words are in `line-kinds.ts`. */
+export type LineKind =
+  | "outline" | "edge" | "mountain" | "valley" | "hidden" | "centre" | "dimension" | "placement" | "cut" | "formed";
+
+/** A template at 1:1 for one part (or group of marks), split into sheets of the chosen paper. */
+export interface Template {
+  readonly id: string;
+  readonly title: string;
+  /** How to use it, one imperative sentence a line. */
+  readonly use: readonly string[];
+  /** Full size in millimetres. */
+  readonly width: number;
+  readonly height: number;
+  /** The untiled drawing at 1:1 (viewBox in millimetres), for cutters and the web. */
+  readonly svg: string;
+  /** Positions that a test measures in the PDF: class of line, name, start and end in template millimetres. */
+  readonly marks: readonly TemplateMark[];
+  /** The tiles for each paper. */
+  readonly sheets: Readonly<Record<"a4" | "letter", readonly TemplateSheet[]>>;
+}
+
+/** A mark on a template that can be measured in print. */
+export interface TemplateMark {
+  readonly name: string;
+  readonly act: "cut" | "score" | "fold" | "pierce" | "place";
+  readonly from: readonly [x: number, y: number];
+  readonly to: readonly [x: number, y: number];
+}
+
+/** One sheet of paper with its part of a template. */
+export interface TemplateSheet {
+  /** "row 1 of 1, column 2 of 3"; empty when the template fits one sheet. */
+  readonly label: string;
+  readonly landscape: boolean;
+  readonly svg: string;
+  readonly width: number;
+  readonly height: number;
+  /** Template millimetres at the sheet drawing's origin. */
+  readonly origin: readonly [x: number, y: number];
+}

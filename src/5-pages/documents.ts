@@ -1,0 +1,96 @@
+// Which pages each booklet has: plain data for Eleventy's templates, one entry a page.
+import path from "node:path";
+import { viewBooklet } from "./booklet-view.ts";
+import type { BookletView } from "./booklet-view.ts";
+import { printName, viewPaper } from "./paper.ts";
+import type { PaperView } from "./paper.ts";
+import { viewTemplates } from "./template-view.ts";
+import type { TemplateView } from "./template-view.ts";
+import type { Booklet, PrintJob } from "./types.ts";
+
+/** One page to render. */
+export interface PageDocument {
+  /** Path of the page below the output folder, with forward slashes. */
+  readonly path: string;
+  /** How to get from the page to the output folder. */
+  readonly root: string;
+  readonly booklet: BookletView;
+}
+
+/** A page that is printed too. */
+export interface PrintDocument extends PageDocument {
+  readonly paper: PaperView;
+  readonly templates: readonly TemplateView[];
+}
+
+/** The how-to page of a booklet, with what it links to. */
+export interface HowToDocument extends PageDocument {
+  readonly prints: readonly { readonly label: string; readonly pdf: string | null; readonly html: string }[];
+  readonly drawings: readonly { readonly label: string; readonly href: string }[];
+}
+
+/** All pages to render, by kind. */
+export interface Documents {
+  readonly howTos: readonly HowToDocument[];
+  readonly handouts: readonly PrintDocument[];
+  readonly templateSheets: readonly PrintDocument[];
+}
+
+/** All pages of all booklets, in order. Without prints the how-to pages link to the pages that would be printed, and to no PDF. */
+export function makeDocuments(booklets: readonly Booklet[], { withPrints }: { readonly withPrints: boolean }): Documents {
+  const viewed = booklets.map((booklet) => ({ booklet, view: viewBooklet(booklet) }));
+  const printed = (document: string): PrintDocument[] =>
+    viewed.flatMap(({ booklet, view }) =>
+      booklet.definition.print.papers.map((paper) => ({
+        path: `${view.project}/${printName(booklet.definition, document, paper)}.html`,
+        root: "../",
+        booklet: view,
+        paper: viewPaper(paper),
+        templates: viewTemplates(booklet.drawings, paper),
+      })),
+    );
+  const hasTemplates = (document: PrintDocument): boolean => document.templates.length > 0;
+  return {
+    howTos: viewed.map(({ booklet, view }) => viewHowTo(booklet, view, withPrints)),
+    handouts: printed("handout"),
+    templateSheets: printed("templates").filter(hasTemplates),
+  };
+}
+
+/** What phase 6 is asked to print of these pages. */
+export function printJobs(documents: Documents, output: string): readonly PrintJob[] {
+  const job = (document: PrintDocument, purpose: PrintJob["purpose"]): PrintJob => {
+    const html = path.resolve(output, document.path);
+    return {
+      html,
+      pdf: html.replace(/\.html$/, ".pdf"),
+      title: purpose === "document" ? document.booklet.title : `${document.booklet.title}: templates`,
+      author: document.booklet.author.name,
+      language: document.booklet.language,
+      purpose,
+    };
+  };
+  return [
+    ...documents.handouts.map((document) => job(document, "document")),
+    ...documents.templateSheets.map((document) => job(document, "template")),
+  ];
+}
+
+function viewHowTo({ definition, drawings }: Booklet, booklet: BookletView, withPrints: boolean): HowToDocument {
+  const kinds = [
+    { document: "handout", label: "Handout for the bench" },
+    ...(drawings.templates.length > 0 ? [{ document: "templates", label: "Templates at full size" }] : []),
+  ];
+  return {
+    path: `${booklet.project}/index.html`,
+    root: "../",
+    booklet,
+    prints: definition.print.papers.flatMap((paper) =>
+      kinds.map(({ document, label }) => {
+        const name = printName(definition, document, paper);
+        return { label: `${label}, ${viewPaper(paper).name}`, pdf: withPrints ? `${name}.pdf` : null, html: `${name}.html` };
+      }),
+    ),
+    drawings: drawings.templates.map((template) => ({ label: template.title, href: `templates/${template.id}.svg` })),
+  };
+}

@@ -1,0 +1,51 @@
+// What stands beside the pages: plan.json, the templates as SVG files and the author's pictures.
+import { copyFile, mkdir, readdir, rm, writeFile } from "node:fs/promises";
+import path from "node:path";
+import { planJson } from "./plan-json.ts";
+import { projectPictures } from "./project-pictures.ts";
+import type { Booklet } from "./types.ts";
+
+/** Writes `plan.json` and `templates/*.svg` of each booklet. Returns the paths below the output folder. */
+export async function writeResults(booklets: readonly Booklet[], output: string): Promise<readonly string[]> {
+  const files = booklets.flatMap((booklet) => [
+    { file: `${booklet.definition.project}/plan.json`, text: `${JSON.stringify(planJson(booklet), null, 2)}\n` },
+    ...booklet.drawings.templates.map(({ id, svg }) => ({ file: `${booklet.definition.project}/templates/${id}.svg`, text: svgFile(svg) })),
+  ]);
+  for (const { file, text } of files) {
+    await mkdir(path.dirname(path.join(output, file)), { recursive: true });
+    await writeFile(path.join(output, file), text);
+  }
+  return files.map(({ file }) => file);
+}
+
+/** Copies the pictures that the booklets show. Returns the paths below the output folder. */
+export async function copyPictures(booklets: readonly Booklet[], output: string): Promise<readonly string[]> {
+  const copies = booklets.flatMap((booklet) =>
+    projectPictures(booklet).map((picture) => ({ from: path.join(booklet.pictures, picture), file: `${booklet.definition.project}/${picture}` })),
+  );
+  for (const { from, file } of copies) {
+    await mkdir(path.dirname(path.join(output, file)), { recursive: true });
+    await copyFile(from, path.join(output, file));
+  }
+  return copies.map(({ file }) => file);
+}
+
+/**
+ * Removes what an earlier build left in the folders of these booklets and this one did not write.
+ * Old PDFs go as well: a print-out with other sizes than its page is worse than a missing one.
+ */
+export async function removeLeftovers(booklets: readonly Booklet[], output: string, written: ReadonlySet<string>): Promise<void> {
+  for (const { definition } of booklets) {
+    const found = await readdir(path.join(output, definition.project), { recursive: true, withFileTypes: true });
+    for (const entry of found.filter((candidate) => !candidate.isDirectory())) {
+      const file = path.join(entry.parentPath, entry.name);
+      if (!written.has(path.relative(output, file).split(path.sep).join("/"))) await rm(file);
+    }
+  }
+}
+
+/** An SVG file of its own needs the namespace that inline SVG does without, and a size for cutters: 1 unit = 1 mm. */
+function svgFile(svg: string): string {
+  const withNamespace = /<svg[^>]*\sxmlns=/.test(svg) ? svg : svg.replace("<svg", '<svg xmlns="http://www.w3.org/2000/svg"');
+  return `<?xml version="1.0" encoding="UTF-8"?>\n${withNamespace}\n`;
+}

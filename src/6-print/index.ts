@@ -1,0 +1,77 @@
+// Phase 6: prints HTML pages to PDF, several at a time, in one browser that reaches nothing but the output folder.
+import { mkdir, rename, writeFile } from "node:fs/promises";
+import { realpathSync } from "node:fs";
+import path from "node:path";
+import type { Browser } from "puppeteer";
+import { firstLine, startBrowser } from "./browser.ts";
+import type { StartedBrowser } from "./browser.ts";
+import { mendPdf } from "./pdf/mend-pdf.ts";
+import { printTab } from "./print-tab.ts";
+import type { PrintJob, PrintResult } from "./types.ts";
+
+/** How jobs are printed. */
+export interface PrintOptions {
+  /** How many pages are printed at the same time. */
+  readonly tabs: number;
+  /** Called after each job, printed or not. */
+  onProgress(done: number, total: number, job: PrintJob): void;
+  /** The output folder, the only place that pages may load from. When left out: the folder above each page's own. */
+  readonly folder?: string;
+  /** Starts the browser; tests put in their own. */
+  start?(): Promise<StartedBrowser>;
+}
+
+/**
+ * Prints every job; results come in the order of the jobs. Never throws for a job: a page that cannot be printed has its `failure` in words, leaves
+ * what an earlier build printed untouched, and does not stop the others. Without a browser every job fails with the same words.
+ */
+export async function printPages(jobs: readonly PrintJob[], options: PrintOptions): Promise<readonly PrintResult[]> {
+  if (jobs.length === 0) return [];
+  const started = await (options.start ?? startBrowser)();
+  const results: PrintResult[] = [];
+  let next = 0;
+  let done = 0;
+  const work = async (): Promise<void> => {
+    for (let index = next++; index < jobs.length; index = next++) {
+      const job = jobs[index]!;
+      results[index] = "missing" in started ? { job, pages: 0, milliseconds: 0, failure: started.missing } : await printJob(started.browser, job, options.folder);
+      done += 1;
+      options.onProgress(done, jobs.length, job);
+    }
+  };
+  try {
+    await Promise.all(Array.from({ length: Math.max(1, Math.min(options.tabs, jobs.length)) }, work));
+  } finally {
+    if (!("missing" in started)) await started.browser.close().catch(() => undefined);
+  }
+  return results;
+}
+
+async function printJob(browser: Browser, job: PrintJob, givenFolder: string | undefined): Promise<PrintResult> {
+  const begin = performance.now();
+  const result = (pages: number, failure: string | null): PrintResult => ({ job, pages, milliseconds: performance.now() - begin, failure });
+  try {
+    const folder = realpathSync(givenFolder ?? folderOf(job.html));
+    const { pdf: raw, linkTexts } = await printTab(browser, job.html, folder);
+    const metadata = { title: job.title, author: job.author, language: job.language, isTemplate: job.purpose === "template" };
+    const { pdf, pages } = await mendPdf(raw, metadata, { html: job.html, pdf: job.pdf, folder, texts: linkTexts });
+    await writeWhole(job.pdf, pdf);
+    return result(pages, null);
+  } catch (cause) {
+    return result(0, firstLine(cause));
+  }
+}
+
+/** A page lies in its project's folder, that in the output folder. The whole disk is never taken for one. */
+function folderOf(html: string): string {
+  const above = path.resolve(html, "../..");
+  return path.dirname(above) === above ? path.dirname(path.resolve(html)) : above;
+}
+
+/** A reader never finds half a file under the PDF's name. */
+async function writeWhole(file: string, bytes: Uint8Array): Promise<void> {
+  await mkdir(path.dirname(file), { recursive: true });
+  const unfinished = `${file}.unfinished`;
+  await writeFile(unfinished, bytes);
+  await rename(unfinished, file);
+}

@@ -1,0 +1,44 @@
+// Prints one page in one tab of a running browser; the PDF is as the browser made it.
+import path from "node:path";
+import { pathToFileURL } from "node:url";
+import type { Browser, Page } from "puppeteer";
+import { firstLine } from "./browser.ts";
+import { markDrawings } from "./page-script.ts";
+import { describeRefusals, refuseRequests } from "./page-requests.ts";
+
+const loadMilliseconds = 60_000;
+const printMilliseconds = 180_000;
+
+/** The PDF as the browser made it, with what it cannot say itself. */
+export interface TabPrint {
+  readonly pdf: Uint8Array;
+  /** Address and words of each link, in order, as `markDrawings` returns them. */
+  readonly linkTexts: readonly (readonly [address: string, words: string])[];
+}
+
+/** Prints the page. Throws, with the reasons in words, when it cannot be loaded whole or asks for what it may not have. */
+export async function printTab(browser: Browser, html: string, folder: string): Promise<TabPrint> {
+  const page = await browser.newPage();
+  try {
+    const requests = await refuseRequests(page, folder);
+    // A refused page often fails in other ways too, and asks for more while printing: the refusals are looked at last and named first.
+    const print = await loadAndPrint(page, html).catch((cause: unknown) => new Error(describeRefusals(requests) ?? firstLine(cause), { cause }));
+    if (print instanceof Error) throw print;
+    const refusals = describeRefusals(requests);
+    if (refusals !== null) throw new Error(refusals);
+    return print;
+  } finally {
+    await page.close().catch(() => undefined);
+  }
+}
+
+async function loadAndPrint(page: Page, html: string): Promise<TabPrint> {
+  // Pages for print hold no scripts; were there any, they could look at the clock.
+  await page.setJavaScriptEnabled(false);
+  await page.emulateMediaType("print");
+  await page.goto(pathToFileURL(path.resolve(html)).href, { waitUntil: "load", timeout: loadMilliseconds });
+  await page.evaluate(() => document.fonts.ready.then(() => undefined));
+  const linkTexts = await page.evaluate(markDrawings);
+  const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true, tagged: true, outline: true, timeout: printMilliseconds });
+  return { pdf, linkTexts };
+}

@@ -1,0 +1,13 @@
+// What phase 6 is asked for and what it gives back.
+import type { PrintJob } from "../5-pages/types.ts";
+
+export type { PrintJob } from "../5-pages/types.ts";
+
+/** What became of one job. */
+export interface PrintResult {
+  readonly job: PrintJob;
+  readonly pages: number;
+  readonly milliseconds: number;
+  /** Null when printed; else what went wrong in words. */
+  readonly failure: string | null;
+}

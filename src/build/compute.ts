@@ -1,0 +1,52 @@
+// One project through the phases that compute: definition, model, plan, drawings, for itself and each of its variants.
+import { readDefinition } from "../1-definition/index.ts";
+import type { Definition } from "../1-definition/types.ts";
+import { buildModel } from "../2-model/index.ts";
+import { makePlan } from "../3-plan/index.ts";
+import { drawFigures } from "../4-figures/index.ts";
+import type { Booklet } from "../5-pages/types.ts";
+import type { Problem } from "../problems/problem.ts";
+import type { ProjectFolder } from "./content.ts";
+
+/** What became of one project. */
+export interface ComputedProject {
+  readonly project: ProjectFolder;
+  /** The definitions as read, the project itself first; empty when the file has problems. */
+  readonly definitions: readonly Definition[];
+  /** Empty when anything is wrong: a project is built whole or not at all. */
+  readonly booklets: readonly Booklet[];
+  readonly problems: readonly Problem[];
+  readonly texts: ReadonlyMap<string, string>;
+  /** A mistake of ours that was met on the way; null when there was none. */
+  readonly fault: Error | null;
+}
+
+/** Takes a project as far as its problems allow. Never throws: a mistake of ours comes back as `fault`, so that the other projects are built. */
+export function computeProject(project: ProjectFolder): ComputedProject {
+  if (!project.source) return { project, definitions: [], booklets: [], problems: project.problems, texts: new Map(), fault: null };
+  try {
+    const { definitions, problems: written, texts } = readDefinition(project.source);
+    const computed = definitions.map((definition) => computeBooklet(definition, project));
+    const problems = [...project.problems, ...written, ...computed.flatMap((one) => one.problems)];
+    const booklets = hasErrors(problems) ? [] : computed.flatMap((one) => (one.booklet ? [one.booklet] : []));
+    return { project, definitions, booklets, problems, texts, fault: null };
+  } catch (cause) {
+    const fault = cause instanceof Error ? cause : new Error(String(cause));
+    return { project, definitions: [], booklets: [], problems: project.problems, texts: new Map(), fault };
+  }
+}
+
+/** Whether anything in the list keeps a project from being built; warnings do not. */
+export function hasErrors(problems: readonly Problem[]): boolean {
+  return problems.some((problem) => problem.severity === "error");
+}
+
+function computeBooklet(definition: Definition, project: ProjectFolder): { readonly booklet: Booklet | null; readonly problems: readonly Problem[] } {
+  const { model, problems: impossible } = buildModel(definition);
+  if (hasErrors(impossible)) return { booklet: null, problems: impossible };
+  const { plan, problems: unknown } = makePlan(definition, model);
+  const problems = [...impossible, ...unknown];
+  if (hasErrors(problems)) return { booklet: null, problems };
+  const drawings = drawFigures({ definition, model, plan });
+  return { booklet: { definition, model, plan, drawings, folder: project.name, pictures: project.folder }, problems };
+}
