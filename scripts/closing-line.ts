@@ -1,4 +1,5 @@
-// Prints the line that closes a check, `N passed, N failed`, from the test report and the statuses of build and tests.
+// Prints the line that closes a check, `N passed, N failed`, from the test runner's report.
+// Called with the report's file and the exit statuses of the build and of the tests.
 import { readFileSync } from "node:fs";
 import { pathToFileURL } from "node:url";
 

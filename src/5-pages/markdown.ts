@@ -1,6 +1,6 @@
 // The author's Markdown to HTML: no raw HTML, no remote pictures, headings that fit under the page's own.
 import MarkdownIt from "markdown-it";
-import { printedText } from "./printed-text.ts";
+import { escapeHtml, printedText } from "./printed-text.ts";
 
 /** What a piece of prose may refer to and where its headings belong. */
 export interface ProseSetting {
@@ -15,7 +15,8 @@ interface ProseEnvironment extends ProseSetting {
   readonly open: number[];
 }
 
-const safeLink = /^(?:https?:|mailto:|#|[a-z0-9][a-z0-9_./-]*$)/i;
+/** The web, mail, a place on the page, or a path below the page without a scheme. */
+const safeLink = /^(?:https?:|mailto:|#|(?:\.\/)?[a-z0-9%][^:\\]*$)/i;
 
 const markdown = makeMarkdown();
 
@@ -33,17 +34,17 @@ export function picturesInProse(text: string): readonly string[] {
 
 function makeMarkdown(): MarkdownIt {
   const made = new MarkdownIt("default", { html: false, linkify: false, typographer: false });
-  made.validateLink = (url) => safeLink.test(url) && !url.split("/").includes("..");
+  made.validateLink = (url) => safeLink.test(url) && !pictureFile(url).split("/").includes("..");
   made.renderer.rules["text"] = (tokens, index) => printedText(tokens[index]!.content);
   made.renderer.rules["link_open"] = (tokens, index, options, _environment, self) => {
     tokens[index]!.attrSet("rel", "noreferrer");
     return self.renderToken(tokens, index, options);
   };
-  made.renderer.rules["image"] = (tokens, index, _options, environment: ProseEnvironment) => {
+  made.renderer.rules["image"] = (tokens, index, options, environment: ProseEnvironment, self) => {
     const token = tokens[index]!;
     const file = pictureFile(token.attrGet("src") ?? "");
-    const alternative = printedText(token.content);
-    return environment.pictures.has(file) ? `<img src="${printedText(encodeURI(file))}" alt="${alternative.replace(/<[^>]*>/g, "")}">` : alternative;
+    const words = self.renderInlineAsText(token.children ?? [], options, environment);
+    return environment.pictures.has(file) ? `<img src="${escapeHtml(encodeURI(file))}" alt="${escapeHtml(words)}">` : printedText(words);
   };
   // The author's levels are kept in order but none is skipped, so that the page's outline stays whole.
   made.core.ruler.push("fit headings", (state) => {

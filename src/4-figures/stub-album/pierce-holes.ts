@@ -3,12 +3,14 @@ import { circle, line, polyline, transformPath } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
 import type { Point } from "../../geometry/point.ts";
 import { isometric, isometricPlane, spacePoint } from "../../geometry/project.ts";
+import { spreadPositions } from "../../geometry/spread.ts";
 import { toMillimetres } from "../../units/length.ts";
 import type { DrawingInput } from "../binding.ts";
 import { wavyLine } from "../breaks.ts";
 import { placeAtScale } from "../figure.ts";
 import type { FigureDraft } from "../figure.ts";
-import { leaderAnywhere } from "../leaders.ts";
+import { drawLeader, leaderAnywhere } from "../leaders.ts";
+import { firstOf } from "../place.ts";
 import type { Placeable } from "../place.ts";
 import { scalesThatFit } from "../scale.ts";
 import { area, stroke } from "../scene.ts";
@@ -138,18 +140,35 @@ function handRing(bench: Bench): readonly SceneItem[] {
   return [stroke(transformPath(plane, circle(point(0, 0), 1)), "placement")];
 }
 
+/** Distance from one hole's name to the next, down the page. */
+const namePitch = 4.4;
+
+/**
+ * The holes' names along the near edge of the hinge, in the order of the holes, so that no pointer crosses another.
+ * Wished is the place straight across the edge from each hole; crowded names spread along the edge.
+ */
+function holeNames({ holes, gap, spine, stripTop }: Bench, named: readonly { readonly id: string; readonly text: string }[]): readonly Placeable[] {
+  const wished = holes.map(({ along }) => isometric(spacePoint(along, -gap - spine - 4, stripTop)));
+  const heights = spreadPositions(wished.map((at) => at.y), namePitch)!;
+  return named.map(({ id, text }, index) => {
+    const { along, across } = holes[index]!;
+    const spec = { name: id, text, target: isometric(spacePoint(along, across, stripTop)) };
+    // The edge falls at 30°: a name that is moved down moves right by √3 as much.
+    const knee = point(wished[index]!.x + (heights[index]! - wished[index]!.y) * Math.sqrt(3), heights[index]!);
+    return firstOf({ name: id, candidates: [drawLeader(spec, point(Math.min(knee.x, spec.target.x - 0.1), knee.y))] }, leaderAnywhere(spec));
+  });
+}
+
 function labelsOf(bench: Bench, input: DrawingInput<"stub-album">): readonly Placeable[] {
   const { length, strip, inset, board, gap, spine, boardTop, stripTop, holes } = bench;
   const words = sectionWords(input);
-  const named = stripHoles(input);
   const tool = isometric(spacePoint(holes[0]!.along, holes[0]!.across, stripTop));
   const to = (name: string, text: string | readonly string[], x: number, y: number, z: number, directions: readonly number[], reach = 7): Placeable =>
     leaderAnywhere({ name, text, target: isometric(spacePoint(x, y, z)), directions, reach });
-  const lowerLeft = [250, 240, 260, 230, 220, 210, 270, 200];
   const upperRight = [60, 50, 75, 40, 30, 20, 90];
   return [
     leaderAnywhere({ name: "tool", text: ["punch or drill,", "upright"], target: point(tool.x + 1, tool.y - 26), directions: [0, 15, 30, -15], reach: 6 }),
-    ...named.map((hole, index) => to(hole.id, `${placeName(hole)} hole`, holes[index]!.along, holes[index]!.across, stripTop, lowerLeft, 10 + holes[index]!.across + gap + spine)),
+    ...holeNames(bench, stripHoles(input).map((hole) => ({ id: hole.id, text: `${placeName(hole)} hole` }))),
     to("hand", ["other hand", "here"], length * 0.74, (strip + board) / 2, boardTop, upperRight, 12),
     to("boards", words.part("boards"), length * 0.48, (strip + board) / 2, boardTop, upperRight, 12),
     to("template", "hole template, taped", length * 0.3 + 2, strip * 0.8 + 2, stripTop, [65, 75, 55, 85, 45], 14),

@@ -5,6 +5,7 @@ import type { Length } from "../../units/length.ts";
 import { printNumberOnly } from "../../units/print-length.ts";
 import type { DrawingInput } from "../binding.ts";
 
+/** Where score positions are measured from. */
 export type Datum = "left edge" | "centre line";
 
 /** How positions are printed from this datum. */
@@ -17,6 +18,7 @@ export interface ScoreMarks {
   readonly datumAt: number;
 }
 
+/** How this book's score positions are printed from a datum. */
 export function marksOf(input: DrawingInput<"stub-album">, datum: Datum): ScoreMarks {
   const { units } = input.definition;
   const cardWidth = toMillimetres(input.model.geometry.cardWidth);

@@ -1,13 +1,13 @@
 // A steel ruler lying along a line: graduated from its very end, its far end left out.
 import { line } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
-import { toMillimetres } from "../../units/length.ts";
-import { inches, mm } from "../../units/length.ts";
+import { inches, mm, toMillimetres } from "../../units/length.ts";
 import type { Unit } from "../../units/length.ts";
 import { wavyLine } from "../breaks.ts";
 import { area, label, smallestType, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
 
+/** Where a ruler lies and what is shown of it. */
 export interface RulerSpec {
   /** Left end of the graduated edge on paper: the ruler's zero. */
   readonly x: number;
