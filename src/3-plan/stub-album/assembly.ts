@@ -13,7 +13,7 @@ export function assembleAlbum({ definition, model, say }: PlanContext<"stub-albu
       id: "attach-bookmark", stage: "Put together", title: "Glue on the bookmark",
       action: [
         `Lay the hinge inside up. Glue the first ${say.size(geometry.turnIn)} of the ribbon to the spine strip at the head, in the middle of its width.`,
-        "Let the rest lie along the spine and hang out at the tail. Seal its end against fraying.",
+        "Let the rest hang out at the head for now; once the floor is glued it goes over the floor’s head edge and down between the pages. Seal its end against fraying.",
       ],
       parts: ["bookmark"],
       sizes: [{ label: "glued at the head", text: say.size(geometry.turnIn) }],
