@@ -51,7 +51,6 @@ function markdownLeaf(options: { readonly about: string; readonly most: number }
 
 function refuseText(written: string, characters: number, most: number, example: string): Extract<Reading<never>, { ok: false }> | null {
   if (written.trim() === "") return { ok: false, code: "value-missing", says: " is empty", hint: `write text such as ${example}` };
-  // eslint-disable-next-line no-control-regex
   const control = /[\u0000-\u0008\u000b\u000c\u000e-\u001f\u007f\ud800-\udfff]/u.exec(written);
   if (control) {
     const code = written.charCodeAt(control.index).toString(16).toUpperCase().padStart(4, "0");

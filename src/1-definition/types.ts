@@ -4,7 +4,6 @@ import type { Place, Problem } from "../problems/problem.ts";
 import type { Length, Unit } from "../units/length.ts";
 
 /** Each binding adds the type of its `book:` section here, from its own file, by declaration merging. */
-// eslint-disable-next-line @typescript-eslint/no-empty-object-type
 export interface BindingBooks {}
 
 /** The `book:` section of a binding. */

@@ -4,7 +4,6 @@ import type { Length } from "../units/length.ts";
 import type { Formula, Quantity } from "../units/formula.ts";
 
 /** Each binding adds the type of its own geometry here, from its own file, by declaration merging. */
-// eslint-disable-next-line @typescript-eslint/no-empty-object-type
 export interface BindingGeometries {}
 
 /** The geometry that only one binding has: what its figures need besides parts, scores and holes. */

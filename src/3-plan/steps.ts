@@ -104,7 +104,7 @@ function waitOf(draft: DraftStep, drafts: readonly DraftStep[], numbers: Readonl
 function meanwhileInWords(n: number, next: number, work: number, wait: number, say: Wording): string {
   if (next > n + 1) {
     const steps = next === n + 2 ? `step ${n + 1}` : `steps ${n + 1} to ${next - 1}`;
-    return `Go on with ${steps} meanwhile, about ${say.duration(work)}.`;
+    return `Go on with ${steps}, about ${say.duration(work)}.`;
   }
   if (wait >= longestIdleMinutes) return "Nothing else can be done: tidy up and end the sitting here.";
   return "Wash the brush, clear the table of waste paper and read the next step.";

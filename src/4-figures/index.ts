@@ -13,7 +13,7 @@ import type { Drawings, Figure } from "./types.ts";
 
 const drawers = new Map<BindingId, BindingDrawings<BindingId>>();
 for (const id of bindingIds) {
-  const file = (await import(`./${id}.ts`)) as { drawings: BindingDrawings<BindingId> };
+  const file = (await import(/* @vite-ignore */ `./${id}.ts`)) as { drawings: BindingDrawings<BindingId> };
   drawers.set(id, file.drawings);
 }
 

@@ -104,7 +104,6 @@ describe("printed problems", () => {
   it("never let a control character or a direction mark reach the terminal", () => {
     const text = "a: \u001b[31mred\u0007\u202e\u0085";
     const printed = print(text, problemAt(text, "red"));
-    // eslint-disable-next-line no-control-regex
     expect(printed).not.toMatch(/[\u0000-\u0009\u000b-\u001f\u007f-\u009f\u202e]/u);
     expect(markedIn(printed)).toBe("red");
   });
