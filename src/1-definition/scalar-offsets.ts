@@ -95,8 +95,8 @@ function blockIndent(value: string, source: string, lines: readonly string[]): n
   const first = lines.find((line) => line.trim() !== "") ?? "";
   const found = /^ */.exec(first)![0].length;
   if (!/^[|>][+-]?[1-9]/.test(source)) return found;
-  const wanted = value.split("\n");
-  for (let indent = 0; indent < found; indent += 1) if (wanted.some((line) => line.startsWith(first.slice(indent)))) return indent;
+  const wanted = value.split("\n").find((line) => line.trim() !== "") ?? "";
+  for (let indent = 0; indent < found; indent += 1) if (wanted.startsWith(first.slice(indent))) return indent;
   return found;
 }
 
