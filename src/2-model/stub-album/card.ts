@@ -26,7 +26,7 @@ export function foldCard(definition: Definition<"stub-album">, ledger: Ledger): 
   ledger.compute("stub growth", "closed stub - card thickness",
     { meaning: "what each closed stub adds to the folded floor", source: "geometry: mid-planes of the two leaves", shownAs: "thickness" });
   ledger.compute("closed stub depth", "stub depth - 0.2854 * stub growth",
-    { meaning: "height of a stub above the floor once folded", source: "geometry: the crest bends in half a circle, (π/4 − 1/2) × growth is lost", shownAs: "thickness" });
+    { meaning: "height of a stub above the floor once folded", source: "geometry: the crest bends in half a circle, which takes 0.2854 of the growth", shownAs: "thickness" });
   ledger.compute("strip height", "down(board height - height clearance)",
     { meaning: "height of the card, of the hinge's strips and of the hinge tape", source: "common practice, no source" });
 
