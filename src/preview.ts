@@ -43,6 +43,8 @@ export async function preview({ content, port, progress }: PreviewOptions): Prom
     data: () => data,
     configure: (config) => {
       config.on("eleventy.before", recompute);
+      // Eleventy cannot read the imports of TypeScript; a change of the sources needs a new start.
+      config.setWatchJavaScriptDependencies(false);
       config.addWatchTarget(content);
       config.setServerOptions({ port, showAllHosts: false });
     },

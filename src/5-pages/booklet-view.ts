@@ -33,6 +33,10 @@ export interface BookletView {
   readonly otherUnit: string;
   readonly otherUnitSign: Unit;
   readonly cover: FigureView | null;
+  /** The drawing that names the parts; beside the words of the trade. */
+  readonly namedParts: FigureView | null;
+  /** Drawings that no step and no list shows. */
+  readonly moreDrawings: readonly FigureView[];
   readonly glance: readonly { readonly label: string; readonly text: string }[];
   readonly introduction: string | null;
   readonly closing: string | null;
@@ -79,6 +83,8 @@ export function viewBooklet(booklet: Booklet): BookletView {
     otherUnit: unitNames[otherUnit],
     otherUnitSign: otherUnit,
     cover: figureIfDrawn(drawings, "finished-book", "cover"),
+    namedParts: figureIfDrawn(drawings, "named-parts", "words"),
+    moreDrawings: unshownFigures(booklet),
     glance: viewGlance(booklet),
     introduction: prose("introduction"),
     closing: prose("closing"),
@@ -119,6 +125,11 @@ function viewGlance({ definition, model, plan }: Booklet): BookletView["glance"]
     { label: "Level", text: definition.level },
     { label: "Binding", text: bindings[definition.binding].name },
   ];
+}
+
+function unshownFigures({ plan, drawings }: Booklet): readonly FigureView[] {
+  const shown = new Set(["finished-book", "named-parts", ...plan.steps.map((step) => step.figure), ...plan.cutList.map((item) => item.figure)]);
+  return [...drawings.figures.values()].filter((figure) => !shown.has(figure.id)).map((figure) => viewFigure(figure, "more"));
 }
 
 function figureIfDrawn(drawings: Drawings, id: string, use: string): FigureView | null {

@@ -10,6 +10,7 @@ declare module "@11ty/eleventy" {
     setNunjucksEnvironmentOptions(options: { readonly throwOnUndefined?: boolean; readonly trimBlocks?: boolean; readonly lstripBlocks?: boolean }): void;
     setServerOptions(options: Readonly<Record<string, unknown>>): void;
     setWatchThrottleWaitTime(milliseconds: number): void;
+    setWatchJavaScriptDependencies(watch: boolean): void;
     setFreezeReservedData(freeze: boolean): void;
     on(event: string, listener: (event: never) => void | Promise<void>): void;
   }

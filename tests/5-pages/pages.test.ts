@@ -127,6 +127,17 @@ test("a step prints number, title, minutes, parts, tools, sizes, instructions, c
   expect(textOf(stepHtml(handout(), 5))).toContain("Before this step The hinge has set since step 3.");
 });
 
+test("every drawing of a booklet is shown on its page and in its handout, a drawing that no step asks for as well", async () => {
+  const booklet = fixtureBooklet();
+  const more = { ...booklet.drawings.figures.get("narrow")!, id: "more", alternative: "x", svg: '<svg viewBox="0 0 80 62" role="img" aria-labelledby="figure-more-title"><title id="figure-more-title">Nobody asks for it</title></svg>' };
+  const figures = new Map([...booklet.drawings.figures, ["more", more]]);
+  const shown = await renderSite({ booklets: [{ ...booklet, drawings: { ...booklet.drawings, figures } }], listed: [], withPrints: false });
+  for (const page of ["index.html", "handout.html"]) {
+    const html = await shown.read(`test-album/${page}`);
+    for (const id of figures.keys()) expect(html, `${page}: ${id}`).toContain(`id="figure-${id}-title--`);
+  }
+});
+
 test("fractions are marked for the font, and sizes in the other unit may be hidden", () => {
   expect(handout()).toContain('<span class="frac">3⁄4</span>');
   expect(handout()).toContain('<span class="behind-mm">(about\u00a09.5\u00a0mm)</span>');
