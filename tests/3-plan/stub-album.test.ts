@@ -73,6 +73,16 @@ describe("steps", () => {
   });
 });
 
+describe("the corners of the cloth", () => {
+  const cut = (turnIn: string) => planOf({ book: { "turn in": mm(turnIn) }, thickness: { "strip board": mm(8) } }).plan.steps.find((step) => step.id === "cut-corners")!.action.join(" ");
+
+  it("are cut while the cut meets the cloth, and left whole when it would pass outside", () => {
+    // The cut lies 1.5 × 8 = 12 mm from the strip's corner, the cloth's corner √2 turn-ins: 12 / √2 is about 8.49.
+    expect(cut("8.5")).toContain("45°");
+    expect(cut("8.4")).toContain("leave the four corners whole");
+  });
+});
+
 describe("waits", () => {
   it("stand after the step that glues, tell the step that depends on it, and what to do meanwhile", () => {
     const { steps } = planOf().plan;

@@ -9,7 +9,7 @@ import { breakAcross, breakAlong } from "../breaks.ts";
 import { cornerReach } from "../corner-cut.ts";
 import { placeEvery } from "../figure.ts";
 import type { FigureDraft } from "../figure.ts";
-import { areaLabel, grainArrow, gridCentres, leaderLabel, preferredLeader } from "../leaders.ts";
+import { areaLabel, grainArrow, gridCentres, leaderAnywhere, leaderLabel, preferredLeader } from "../leaders.ts";
 import { firstOf } from "../place.ts";
 import type { Placeable } from "../place.ts";
 import { runningDimensions } from "../running-dimensions.ts";
@@ -166,7 +166,8 @@ function nameIn(name: string, text: string, box: Box, leader: { readonly directi
   return firstOf(
     areaLabel(name, text, centres),
     areaLabel(name, text, centres, { angle: 90 }),
-    leaderLabel({ name, text, target: point((box.left + box.right) / 2, box.top + (box.bottom - box.top) * 0.6), ...leader }),
+    ...[0.5, 0.75, 0.25, 0.9, 0.1].flatMap((share) => [0.6, 0.85, 0.3].map((down) =>
+      leaderAnywhere({ name, text, target: point(box.left + (box.right - box.left) * share, box.top + (box.bottom - box.top) * down), ...leader }))),
   );
 }
 

@@ -2,6 +2,7 @@
 import { line, polyline, rectangle } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
 import { inches, mm, toMillimetres } from "../../units/length.ts";
+import type { Length } from "../../units/length.ts";
 import { printSizes } from "../../units/print-length.ts";
 import type { DrawingInput } from "../binding.ts";
 import { wavyLine } from "../breaks.ts";
@@ -17,6 +18,7 @@ import type { SceneItem } from "../scene.ts";
 import { measureText } from "../text-metrics.ts";
 import { viewsBeside, withHeading } from "../views.ts";
 import { sectionWords } from "./section-words.ts";
+import type { SectionWords } from "./section-words.ts";
 import { rulerSize, steelRuler } from "./steel-ruler.ts";
 
 /** The foot of a sheet is drawn at this scale. */
@@ -108,8 +110,8 @@ function drawBoard(input: DrawingInput<"stub-album">): { readonly items: readonl
     return {
       fixed: [area(rectangle(0, 0, width, height), "face-middle", "outline")],
       labels: [
-        dimension({ name: "board height", from: point(0, 0), to: point(0, height), side: "left", text: words.size(geometry.boardHeight), offset: 8 }),
-        dimension({ name: "board width", from: point(0, height), to: point(width, height), side: "below", text: words.size(geometry.boardWidth), offset: 5 }),
+        dimension({ name: "board width", from: point(0, height), to: point(width, height), side: "below", text: sizeFor(words, geometry.boardWidth, width), offset: 5 }),
+        dimension({ name: "board height", from: point(0, 0), to: point(0, height), side: "left", text: sizeFor(words, geometry.boardHeight, height), offset: 8 }),
         alongTheSpine(height),
         height < lowBoard
           ? leaderLabel({ name: "spine edge", text: "spine edge", target: point(0, height * 0.4), end: "arrow", directions: [70, 60, 80, 50], reach: height * 0.4 + 5 })
@@ -120,6 +122,12 @@ function drawBoard(input: DrawingInput<"stub-album">): { readonly items: readonl
     };
   }, { bounds: boardBounds });
   return { items, scaleName: scale.name };
+}
+
+/** A size told in two units may be too long for a small board: the second unit then stands in the step only. */
+function sizeFor(words: SectionWords, length: Length, span: number): string {
+  const text = words.size(length);
+  return measureText(text, labelType) + 6 <= span ? text : words.inLines(text)[0]!;
 }
 
 /** What the upright size is: the words stand outside its dimension line. */

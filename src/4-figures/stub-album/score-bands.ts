@@ -25,7 +25,7 @@ export interface ScoreBands {
 }
 
 /** Width on paper of a band, of the figures over it, and of a whole card with its height, grain and letter beside it, in millimetres. */
-export const bandRoom = { lines: 148, figures: 160, whole: 130 } as const;
+export const bandRoom = { lines: 148, figures: 160, whole: 126 } as const;
 const mostBands = 5;
 /** Clear enough apart on paper to be told apart: wished, and at the very least (twice the wide pen). */
 const spacing = { wished: 1.8, least: 1 } as const;
