@@ -1,0 +1,89 @@
+// The demos' own templates, printed and read back: every named mark lies at its place, within 0.05 mm, on A4 and on US Letter.
+import { execFile } from "node:child_process";
+import { mkdtemp, readFile, rm } from "node:fs/promises";
+import { tmpdir } from "node:os";
+import path from "node:path";
+import { promisify } from "node:util";
+import { afterAll, beforeAll, describe, expect, it } from "vitest";
+import { computeProject } from "../../src/build/compute.ts";
+import { readContent } from "../../src/build/content.ts";
+import type { TemplateMark, TemplateSheet } from "../../src/4-figures/types.ts";
+import { drawnLines, drawnPaths, lineLength } from "./measure-pdf.ts";
+import type { DrawnLine, DrawnPath } from "./measure-pdf.ts";
+
+/** What design and issue ask of a template, in millimetres. */
+const tolerance = 0.05;
+const content = path.resolve(import.meta.dirname, "../../content");
+let output = "";
+
+beforeAll(async () => {
+  output = await mkdtemp(path.join(tmpdir(), "template-lines-"));
+  const root = path.dirname(content);
+  await promisify(execFile)(process.execPath, ["--import", "tsx", path.join(root, "src/cli.ts"), "build", "--content", content, "--output", output], { cwd: root });
+});
+
+afterAll(() => rm(output, { recursive: true, force: true }));
+
+interface OnPaper {
+  readonly page: number;
+  readonly sheet: TemplateSheet;
+}
+
+const near = (a: number, b: number): boolean => Math.abs(a - b) <= tolerance;
+
+/** A solid line with both ends in place. */
+function isLine({ page, x1, y1, x2, y2 }: DrawnLine, on: OnPaper, [from, to]: readonly [readonly [number, number], readonly [number, number]]): boolean {
+  const meets = (start: readonly [number, number], end: readonly [number, number]): boolean =>
+    near(x1, start[0]) && near(y1, start[1]) && near(x2, end[0]) && near(y2, end[1]);
+  return page === on.page && (meets(from, to) || meets(to, from));
+}
+
+/** A dashed line: its box lies on the line, begins where it begins, and ends at most one dash short. */
+function isDashed({ page, left, right, top, bottom }: DrawnPath, on: OnPaper, [from, to]: readonly [readonly [number, number], readonly [number, number]]): boolean {
+  if (page !== on.page) return false;
+  const fits = (least: number, most: number, middle: number, start: number, end: number, across: number): boolean =>
+    near(middle, across) && near(least, start) && most <= end + tolerance && most > end - 6;
+  if (from[0] === to[0]) return right - left < 1 && fits(top, bottom, (left + right) / 2, from[1], to[1], from[0]);
+  return from[1] === to[1] && bottom - top < 1 && fits(left, right, (top + bottom) / 2, from[0], to[0], from[1]);
+}
+
+/** A hole: a circle whose box is centred on the mark's middle. */
+function isCircle({ page, left, right, top, bottom }: DrawnPath, on: OnPaper, [from, to]: readonly [readonly [number, number], readonly [number, number]]): boolean {
+  const middle = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2] as const;
+  return page === on.page && right - left > 1 && near(right - left, bottom - top) && near((left + right) / 2, middle[0]) && near((top + bottom) / 2, middle[1]);
+}
+
+function placeOn({ sheet }: OnPaper, mark: TemplateMark): readonly [readonly [number, number], readonly [number, number]] {
+  const put = ([x, y]: readonly [number, number]) => [x - sheet.origin[0], y - sheet.origin[1]] as const;
+  return [put(mark.from), put(mark.to)];
+}
+
+describe("every template of the demos, printed", () => {
+  it.each(["harbour-album", "garden-year"])("%s has each named mark in its place on some sheet, and both check lines on every sheet", async (name) => {
+    const project = (await readContent(content)).find((each) => each.name === name)!;
+    const [booklet] = computeProject(project).booklets;
+    const { definition, drawings } = booklet!;
+    const paper = definition.print.papers[0]!;
+    const bytes = new Uint8Array(await readFile(path.join(output, name, "templates.pdf")));
+    const [lines, paths] = [await drawnLines(bytes), await drawnPaths(bytes)];
+    let page = 1; // Page 1 holds the instructions.
+    let measured = 0;
+    for (const template of drawings.templates) {
+      const sheets = template.sheets[paper].map((sheet): OnPaper => ({ page: (page += 1), sheet }));
+      for (const mark of template.marks) {
+        const isFound = sheets.some((on) => {
+          const place = placeOn(on, mark);
+          return lines.some((drawn) => isLine(drawn, on, place)) || paths.some((drawn) => isDashed(drawn, on, place) || (mark.act === "pierce" && isCircle(drawn, on, place)));
+        });
+        expect(isFound, `${template.id}: ${mark.name}`).toBe(true);
+        measured += 1;
+      }
+      for (const on of sheets) {
+        for (const length of [100, 101.6]) {
+          expect(lines.some((drawn) => drawn.page === on.page && near(lineLength(drawn), length)), `${template.id} page ${on.page}: ${length} mm`).toBe(true);
+        }
+      }
+    }
+    expect(measured).toBeGreaterThan(3 * definition.book.stubs);
+  });
+});
