@@ -1,4 +1,5 @@
 // The product of phase 1: a checked definition in which every length is exact and every key knows where it was written.
+import type { CatalogueAdhesive } from "../catalogue/adhesives.ts";
 import type { BindingId } from "../catalogue/bindings.ts";
 import type { Place, Problem } from "../problems/problem.ts";
 import type { Length, Unit } from "../units/length.ts";
@@ -75,19 +76,7 @@ export interface Material {
 }
 
 /** The adhesive of one glueing job, after defaults. */
-export interface Adhesive {
-  readonly id: string;
-  readonly name: string;
-  /** Minutes: latest moment the parts must be together; how long until it may be handled; until it may be bent, opened or drilled. Null: no limit / no wait. */
-  readonly openMinutes: number | null;
-  readonly setMinutes: number;
-  readonly dryMinutes: number;
-  /** Thickness of the layer left in the joint. */
-  readonly thickness: Length;
-  readonly wet: boolean;
-  /** Where the times come from, as printed ("from memory: try it on scrap first"). */
-  readonly source: string;
-}
+export type Adhesive = Omit<CatalogueAdhesive, "aliases">;
 
 /** What the author says about time at the bench. */
 export interface BenchTime {

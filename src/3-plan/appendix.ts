@@ -37,7 +37,7 @@ export function listMeasureBoxes(definition: Definition, model: Model): readonly
 
 /** Inside a formula a value stands alone: no second unit, no "about"; the appendix says once that values there are shown rounded. */
 function inFormula(text: string): string {
-  return text.replace(/ \(about [^)]*\)/, "").replace(/^about\s/, "");
+  return text.replace(/\s\(about\s[^)]*\)/, "").replace(/^about\s/, "");
 }
 
 /** A value as it is put into text: one unit only, so that formulas stay readable. */

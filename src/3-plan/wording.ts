@@ -8,6 +8,8 @@ import { printLength, printNumberOnly, printSizes, printThickness } from "../uni
 export interface Wording {
   size(length: Length): string;
   thickness(length: Length): string;
+  /** A size or thickness that the hand can only come near: "about" stands before it once. */
+  about(printed: string): string;
   /** Height × width. */
   sizes(height: Length, width: Length): string;
   /** The number alone, for tables whose caption names the unit. */
@@ -20,6 +22,7 @@ export interface Wording {
 export function wordingFor(units: Units): Wording {
   return {
     size: (length) => printLength(length, units),
+    about: (printed) => (printed.startsWith("about") ? printed : `about ${printed}`),
     thickness: (length) => printThickness(length, units),
     sizes: (height, width) => printSizes(height, width, units),
     number: (length) => printNumberOnly(length, units),

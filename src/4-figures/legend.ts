@@ -3,7 +3,6 @@ import { line, rectangle } from "../geometry/path.ts";
 import { point } from "../geometry/point.ts";
 import { fillLooks } from "./fill-kinds.ts";
 import type { FillKind } from "./fill-kinds.ts";
-import type { FigureDraft } from "./figure.ts";
 import { lineLooks } from "./line-kinds.ts";
 import { area, label, labelType, stroke } from "./scene.ts";
 import type { SceneItem } from "./scene.ts";
@@ -42,15 +41,4 @@ export function legendItems(kinds: readonly LineKind[], at: { readonly x: number
     left += sampleLength + 4 + Math.max(0, ...inColumn.map(([, , words]) => measureText(words, labelType)));
   }
   return items;
-}
-
-/** All line kinds of some figures as one figure. */
-export function drawLegend(kinds: readonly LineKind[]): FigureDraft {
-  return {
-    id: "legend",
-    title: "Lines in the drawings",
-    caption: "What the lines mean.",
-    alternative: `Line kinds used in the drawings: ${kinds.map((kind) => lineLooks[kind].meaning).join("; ")}.`,
-    items: legendItems(kinds, point(0, 0), kinds.length > 5 ? 2 : 1),
-  };
 }

@@ -7,10 +7,8 @@ export interface Scale {
   readonly factor: number;
 }
 
-/** Width of a figure across the whole column and of one beside another, in millimetres. */
+/** Width of a figure across the whole column, in millimetres. */
 export const fullColumn = 170;
-/** Width of a figure that stands beside another, in millimetres. */
-export const halfColumn = 82;
 /** Tallest figure that still leaves room for its caption on either paper. */
 export const tallestFigure = 215;
 

@@ -1,7 +1,7 @@
 // The drawing as data in millimetres of paper: lines, filled areas and labels, each label knowing its box and its owner.
-import { boxUnion, segmentMeetsBox } from "../geometry/box.ts";
+import { boxUnion } from "../geometry/box.ts";
 import type { Box } from "../geometry/box.ts";
-import { pathBox, pathPoints, transformPath } from "../geometry/path.ts";
+import { pathBox, transformPath } from "../geometry/path.ts";
 import type { Path } from "../geometry/path.ts";
 import type { Point } from "../geometry/point.ts";
 import { translation } from "../geometry/transform.ts";
@@ -124,11 +124,6 @@ export function moveItems<Item extends SceneItem>(items: readonly Item[], dx: nu
     if (item.kind === "text") return { ...item, at: { x: item.at.x + dx, y: item.at.y + dy } };
     return { ...item, path: transformPath(translation(dx, dy), item.path) };
   });
-}
-
-/** Whether a line's strokes (not its filled inside) run through a box. */
-export function pathMeetsBox(path: Path, box: Box): boolean {
-  return pathPoints(path, 0.1).some((points) => points.some((at, index) => index > 0 && segmentMeetsBox(points[index - 1]!, at, box)));
 }
 
 /** The line kinds that occur, in the order of first use. */

@@ -16,9 +16,6 @@ export function inkOf(text: string): { readonly above: number; readonly below: n
   return /^[0-9\u2044.\u2212\u00a0 A-PR-Z]*$/.test(text) ? { above: 0.69, below: 0.03 } : { above: 0.74, below: 0.23 };
 }
 
-/** Digits and capitals reach this high; used to centre a label on a line. */
-export const capHeight = 0.66;
-
 /** A run of text that is set in one way: a fraction (`3⁄4`) or plain text. */
 export interface TextRun {
   readonly text: string;

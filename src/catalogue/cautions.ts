@@ -25,6 +25,18 @@ export const cautions = {
     consequence: "It can crush or sever fingers.",
     avoid: "Trained operator only, one person at the machine, guard and clamp in place, hands clear of the blade line before it moves.",
   },
+  scissors: {
+    signal: "CAUTION",
+    hazard: "Scissors cut whatever is between their blades, and their points stab.",
+    consequence: "They can cut the hand that holds the work.",
+    avoid: "Keep the holding hand behind the blades, cut away from it, and hand scissors on closed, handles first.",
+  },
+  needle: {
+    signal: "CAUTION",
+    hazard: "A needle is hard to see on a bench and slips through thin board.",
+    consequence: "It can prick the hand under the work.",
+    avoid: "Push it away from the other hand, keep it in a pin cushion or cork when it is not in use, and count needles back.",
+  },
   awl: {
     signal: "CAUTION",
     hazard: "An awl goes through suddenly when the board gives way.",

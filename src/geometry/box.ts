@@ -37,11 +37,6 @@ export function growBox(box: Box, by: number): Box {
   return { left: box.left - by, top: box.top - by, right: box.right + by, bottom: box.bottom + by };
 }
 
-/** The box moved by so much. */
-export function moveBox(box: Box, dx: number, dy: number): Box {
-  return { left: box.left + dx, top: box.top + dy, right: box.right + dx, bottom: box.bottom + dy };
-}
-
 /** From left to right. */
 export function boxWidth(box: Box): number {
   return box.right - box.left;

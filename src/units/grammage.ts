@@ -1,7 +1,7 @@
 // Weights of paper: grammage from pounds and basis size, and thickness from grammage and bulk, all exact.
 import { inches, lengthOf } from "./length.ts";
 import type { Length } from "./length.ts";
-import { divideRational, multiplyRational, rational, rationalFromDecimal } from "./rational.ts";
+import { divideRational, multiplyRational, rational } from "./rational.ts";
 import type { Rational } from "./rational.ts";
 import { quoted, readNumber } from "./read-number.ts";
 
@@ -86,12 +86,6 @@ export function readGrammage(text: string): GrammageReading {
   const grade = Object.hasOwn(gradeWords, gradeText) ? gradeWords[gradeText] : undefined;
   if (!grade) return problem("value-unknown", `${quoted(gradeText)} is not a grade of paper that is known here`, `use ${grades}`, end - inPounds[1]!.length, end);
   return { ok: true, grammage: grammageFromPounds(number.value, grade), pounds: { weight: number.value, grade } };
-}
-
-/** Reads a bulk in cm³/g written as a plain decimal above zero (`1.25`); null when the text is not one. */
-export function readBulk(text: string): Rational | null {
-  const bulk = text.length > 20 ? null : rationalFromDecimal(text.trim());
-  return bulk && bulk.n > 0n ? bulk : null;
 }
 
 function gramsPerSquareMetrePerPound(grade: BasisGrade): Rational {

@@ -34,15 +34,6 @@ export function inches(value: number | string, denominator = 1): Length {
   return lengthOf(multiplyRational(divideRational(exactNumber(value), rational(denominator)), millimetresPerInch));
 }
 
-/**
- * Where geometry leaves the fractions (roots, arcs), the float is taken to the nearest micrometre, far below what any ruler shows.
- * @throws RangeError when it is no finite number.
- */
-export function lengthFromMeasurement(millimetres: number): Length {
-  if (!Number.isFinite(millimetres)) throw new RangeError(`internal error: length ${millimetres}`);
-  return lengthOf(rational(Math.round(millimetres * 1000), 1000));
-}
-
 /** The exact sum; of nothing, no length. */
 export function addLengths(...lengths: readonly Length[]): Length {
   return lengthOf(lengths.reduce<Rational>(addRational, zeroRational));

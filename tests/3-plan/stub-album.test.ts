@@ -31,13 +31,25 @@ describe("steps", () => {
     expect(new Set(figures).size).toBe(figures.length);
   });
 
-  it("warn before every knife, awl, punch and drill", () => {
+  it("warn before every knife, awl, punch, drill and pair of scissors", () => {
     const { steps } = planOf().plan;
-    for (const [tool, word] of [["knife", "knife"], ["awl", "awl"], ["holeTool", "punch"], ["holeTool", "drill"]] as const) {
+    for (const [tool, word] of [["knife", "knife"], ["awl", "awl"], ["holeTool", "punch"], ["holeTool", "drill"], ["scissors", "Scissors"]] as const) {
       const users = steps.filter((step) => step.tools.includes(tool));
       expect(users.length).toBeGreaterThan(0);
       for (const step of users) expect(step.cautions.some((caution) => caution.hazard.includes(word)), `${step.id}: ${word}`).toBe(true);
     }
+  });
+
+  it("warn of a knife or needle that only the repair needs", () => {
+    for (const [word, hazard] of [[/\bknife\b/, "knife"], [/\bneedle\b/, "needle"]] as const) {
+      const users = planOf().plan.steps.filter((step) => word.test(step.mistake!.repair));
+      expect(users.length).toBeGreaterThan(0);
+      for (const step of users) expect(step.cautions.some((caution) => caution.hazard.includes(hazard)), `${step.id}: ${hazard}`).toBe(true);
+    }
+  });
+
+  it("say \"about\" once before a size, in inches too", () => {
+    expect(JSON.stringify(planOf({ units: "in", dual: true }).plan.steps.map((step) => [step.action, step.check]))).not.toContain("about about");
   });
 
   it("warn of wet adhesive wherever it is used, and nowhere when only tape is", () => {
@@ -172,6 +184,12 @@ describe("the appendix", () => {
     expect(floor.formula).toBe("flat floor + stubs × stub growth");
     expect(floor.filled.replaceAll("\u00a0", " ")).toBe("55 mm + 8 × 0.5 mm");
     expect(floor.result.replaceAll("\u00a0", " ")).toBe("59 mm");
+  });
+
+  it("puts values into a formula without their second unit", () => {
+    const filled = planOf({ units: "in", dual: true }).plan.values.map((row) => row.filled);
+    expect(filled.filter((text) => text.includes("about"))).toEqual([]);
+    expect(filled.filter((text) => text.includes("mm")).length).toBeGreaterThan(0);
   });
 
   it("offers a box to measure what can be measured, and none once a measured value governs", () => {

@@ -1,6 +1,6 @@
 // Tests of paper weights: what is read, and the exact way from weight to thickness. Published tables are checked in tests/references.
 import { describe, expect, test } from "vitest";
-import { grammageFromPounds, poundsFromGrammage, readBulk, readGrammage, thicknessFromGrammage, usualBulk } from "../../src/units/grammage.ts";
+import { grammageFromPounds, poundsFromGrammage, readGrammage, thicknessFromGrammage, usualBulk } from "../../src/units/grammage.ts";
 import type { BasisGrade } from "../../src/units/grammage.ts";
 import { mm } from "../../src/units/length.ts";
 import { rational, rationalToNumber } from "../../src/units/rational.ts";
@@ -47,12 +47,5 @@ describe("thickness from grammage and bulk", () => {
     expect(thicknessFromGrammage(rational(80), usualBulk)).toEqual(mm("0.1"));
     expect(thicknessFromGrammage(rational(120), rational(13, 10))).toEqual(mm("0.156"));
     expect(thicknessFromGrammage(rational(100, 3), rational(1))).toEqual({ n: 1n, d: 30n });
-  });
-});
-
-describe("a bulk", () => {
-  test("is a plain decimal above zero", () => {
-    expect(readBulk(" 1.25 ")).toEqual(rational(5, 4));
-    expect(["0", "-1", "1,25", "thick", "1".repeat(21)].map(readBulk)).toEqual([null, null, null, null, null]);
   });
 });

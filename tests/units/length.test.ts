@@ -1,7 +1,7 @@
 // Tests of exact lengths: making, comparing and taking them to the marks of a ruler.
 import { describe, expect, test } from "vitest";
 import {
-  addLengths, compareLengths, divideLength, inches, isLess, isOnMark, lengthFromMeasurement, lengthOf, longest, mm, multiplyLength, noLength,
+  addLengths, compareLengths, divideLength, inches, isLess, isOnMark, lengthOf, longest, mm, multiplyLength, noLength,
   ratioOf, roundDownToMark, roundToMark, roundUpToMark, sameLength, shortest, subtractLength, toMillimetres,
 } from "../../src/units/length.ts";
 import { rational } from "../../src/units/rational.ts";
@@ -17,11 +17,6 @@ describe("making a length", () => {
     expect(() => mm(0.45)).toThrow("write 0.45 as text");
     expect(() => inches(9.75)).toThrow("write 9.75 as text");
     expect(() => mm("0,45")).toThrow("not a decimal");
-  });
-
-  test("a measurement taken off the geometry is exact to the micrometre", () => {
-    expect(lengthFromMeasurement(Math.SQRT2)).toEqual(mm("1.414"));
-    expect(() => lengthFromMeasurement(Number.NaN)).toThrow("length NaN");
   });
 });
 

@@ -1,7 +1,8 @@
 // The card: developed width, score lines, and the floor that it folds into.
 import type { Definition } from "../../1-definition/types.ts";
-import { addLengths, divideLength, lengthOf, multiplyLength, roundToMark, subtractLength } from "../../units/length.ts";
+import { addLengths, divideLength, multiplyLength, subtractLength } from "../../units/length.ts";
 import type { Length } from "../../units/length.ts";
+import { runningMarks } from "../../units/rounding.ts";
 import type { Ledger } from "../ledger.ts";
 import type { Score } from "../types.ts";
 import type { StubAlbumGeometry } from "./geometry.ts";
@@ -82,10 +83,10 @@ function scoresOf(card: CardGeometry, step: Length): readonly Score[] {
   const lines: readonly (readonly [name: string, depths: number, fold: Score["fold"]])[] = [
     ["left base", 0, "valley"], ["crest", 1, "mountain"], ["right base", 2, "valley"],
   ];
-  return Array.from({ length: card.stubs }, (_, i) =>
-    lines.map(([name, depths, fold]) => {
-      const exactAt = lengthOf(addLengths(card.margin, multiplyLength(advance, i), multiplyLength(card.stubDepth, depths)));
-      const at = roundToMark(exactAt, step);
-      return { name: `stub ${i + 1} ${name}`, part: "card", at, exactAt, fromCentre: subtractLength(at, centre), fold };
-    })).flat();
+  const exact = Array.from({ length: card.stubs }, (_, i) =>
+    lines.map(([, depths]) => addLengths(card.margin, multiplyLength(advance, i), multiplyLength(card.stubDepth, depths)))).flat();
+  return runningMarks(exact, step).map((at, index) => {
+    const [name, , fold] = lines[index % lines.length]!;
+    return { name: `stub ${Math.floor(index / lines.length) + 1} ${name}`, part: "card", at, exactAt: exact[index]!, fromCentre: subtractLength(at, centre), fold };
+  });
 }

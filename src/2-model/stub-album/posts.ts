@@ -1,7 +1,8 @@
 // The screw posts: length chosen against the stack, holes placed by name along the side strips.
 import type { Definition } from "../../1-definition/types.ts";
-import { addLengths, compareLengths, isLess, multiplyLength, roundToMark } from "../../units/length.ts";
+import { addLengths, compareLengths, isLess, multiplyLength } from "../../units/length.ts";
 import type { Length } from "../../units/length.ts";
+import { runningMarks } from "../../units/rounding.ts";
 import type { Ledger } from "../ledger.ts";
 import type { Hole } from "../types.ts";
 import type { StubAlbumGeometry } from "./geometry.ts";
@@ -37,8 +38,8 @@ export function placePosts(definition: Definition<"stub-album">, ledger: Ledger)
   ledger.compute("post across", "nearest(side strip width / 2)",
     { meaning: "spine-side edge of strip and board to the middle of a hole", source: "Bean & Brodhead 1918, Problem VIII A: midway across the strip" });
 
-  const along = Array.from({ length: posts.count }, (_, k) =>
-    roundToMark(addLengths(ledger.length("post end distance"), multiplyLength(ledger.length("post pitch"), k)), definition.units.step));
+  const along = runningMarks(Array.from({ length: posts.count }, (_, k) =>
+    addLengths(ledger.length("post end distance"), multiplyLength(ledger.length("post pitch"), k))), definition.units.step);
   const geometry = {
     count: posts.count,
     barrel: posts.barrel,

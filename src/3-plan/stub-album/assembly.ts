@@ -18,7 +18,7 @@ export function assembleAlbum({ definition, model, say }: PlanContext<"stub-albu
       parts: ["bookmark"],
       sizes: [{ label: "glued at the head", text: say.size(geometry.turnIn) }],
       tools: ["scissors", ...(floorGlue.wet ? ["brush" as const] : [])], minutes: 4,
-      glueing: { job: "floor", openMinutes: 1 }, rest: "", cautions: floorGlue.wet ? ["wetAdhesive"] : [], figure: "bookmark",
+      glueing: { job: "floor", openMinutes: 1 }, rest: "", cautions: floorGlue.wet ? ["scissors", "wetAdhesive"] : ["scissors"], figure: "bookmark",
       check: "Laid cornerwise over a page, the ribbon still hangs out below.",
       mistake: { sign: "The ribbon is glued along the whole spine.", repair: "Pull it free at once down to the glued end and wipe the spine strip." },
     });
@@ -38,7 +38,7 @@ export function assembleAlbum({ definition, model, say }: PlanContext<"stub-albu
       glueing: { job: "floor", openMinutes: 4 },
       needs: [{ step: "close-stubs", until: "set", what: "closed stubs" }],
       rest: "flat and open, pressing strips between the stubs, a weight across them",
-      cautions: floorGlue.wet ? ["wetAdhesive", "weights"] : ["weights"], figure: "glue-floor",
+      cautions: floorGlue.wet ? ["wetAdhesive", "weights", "knife"] : ["weights", "knife"], figure: "glue-floor",
       check: "The floor lies flat, the stubs stand upright, and nothing of the floor reaches into a joint.",
       mistake: { sign: "The floor has slipped into a joint.", repair: "Slide it back while the adhesive is open. Once it has set, cut the overhang off along the spine strip’s edge with a knife, away from your hand." },
     },
@@ -62,8 +62,8 @@ export function assembleAlbum({ definition, model, say }: PlanContext<"stub-albu
       glueing: { job: "pages", openMinutes: 2 },
       needs: [{ step: "glue-floor", until: "set", what: "floor" }],
       rest: pageGlue.wet ? "shut, barrier sheets between the pages, a light weight on top" : "",
-      cautions: pageGlue.wet ? ["wetAdhesive", "paperEdge"] : ["paperEdge"], figure: "page-mounting",
-      check: `All fore-edges lie in one line, and the boards reach about ${say.size(pages.square)} beyond them.`,
+      cautions: pageGlue.wet ? ["wetAdhesive", "paperEdge", "knife"] : ["scissors", "paperEdge", "knife"], figure: "page-mounting",
+      check: `All fore-edges lie in one line, and the boards reach ${say.about(say.size(pages.square))} beyond them.`,
       mistake: { sign: "A page stands out or sits askew.", repair: "Tape: lift it within a minute, slowly, and set it again. If it has taken, trim the fore-edge to the others with knife and ruler, a scrap of board behind it." },
     },
     {

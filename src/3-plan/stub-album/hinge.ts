@@ -58,7 +58,7 @@ export function makeHinge({ definition, model, say }: PlanContext<"stub-album">)
       ],
       parts: ["hinge-cloth"],
       sizes: [{ label: "strip's corner to the cut", text: say.thickness(geometry.cornerDistance) }],
-      tools: ["pencil", "triangle", "scissors"], minutes: 4, cautions: [], figure: "corner-cut",
+      tools: ["pencil", "triangle", "scissors"], minutes: 4, cautions: ["scissors"], figure: "corner-cut",
       check: cutMissesCloth ? "All four corners of the cloth are whole." : "Between strip and cut there is cloth one and a half times as wide as the strip is thick, at all four corners.",
       mistake: { sign: "A corner is cut too close.", repair: "Glue a scrap of the cloth over the corner before turning in; it will hardly show." },
     },

@@ -29,7 +29,7 @@ export function prepare({ model, say }: PlanContext<"stub-album">): readonly Dra
       parts: cutParts.map((part) => part.id),
       tools: ["pencil", "ruler", "triangle", "knife", "mat", "scissors"],
       minutes: 15 + 2 * pieces,
-      cautions: ["knife", "boardCutter", "paperEdge"],
+      cautions: ["knife", "boardCutter", "scissors", "paperEdge"],
       figure: "cut-parts",
       check: "Each pair of equal parts matches edge to edge, and again with one of them turned over. Card and strips have the same height.",
       mistake: { sign: "A part is out of square.", repair: "Cut it again from the true edge; keep the bad piece for a smaller part. A strip that is short by more than a pencil line shows in the finished hinge." },

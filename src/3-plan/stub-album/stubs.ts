@@ -67,8 +67,8 @@ export function makeStubs({ definition, model, say }: PlanContext<"stub-album">)
           ? `Open ${geometry.stubs === 1 ? "the stub" : "one stub"} a little, slip waste paper in front of it, and brush ${glue.name} thinly over the inside of one leaf, from base to crest.`
           : `Lay ${glue.name} on the inside of one leaf, from ${say.size(geometry.pages.adhesiveClearance)} above the base line to the crest, the whole height.`,
         "Press the two leaves together between ruler and bone folder, starting at the crest.",
-        `${geometry.stubs === 1 ? "Measure the finished stub" : "Go on stub by stub. Measure one finished stub"}: it should be about ${say.thickness(model.values.get("closed stub")!.quantity.value as typeof geometry.stubDepth)} thick.`,
-        `Measure the folded floor, edge to edge, with the stubs upright: it should be about ${say.thickness(geometry.foldedFloor)}. Write your measure in the box at the end of this booklet.`,
+        `${geometry.stubs === 1 ? "Measure the finished stub" : "Go on stub by stub. Measure one finished stub"}: it should be ${say.about(say.thickness(model.values.get("closed stub")!.quantity.value as typeof geometry.stubDepth))} thick.`,
+        `Measure the folded floor, edge to edge, with the stubs upright: it should be ${say.about(say.thickness(geometry.foldedFloor))}. Write your measure in the box at the end of this booklet.`,
       ],
       parts: ["card"],
       sizes: [{ label: "folded floor", text: say.thickness(geometry.foldedFloor) }],
