@@ -7,6 +7,7 @@ export default defineConfig({
     testTimeout: 120_000,
     hookTimeout: 300_000,
     pool: "forks",
+    setupFiles: ["tests/seed.ts"],
     // The report is for scripts/closing-line.ts, which .ci/run calls.
     reporters: ["default", ["json", { outputFile: ".cache/test-report.json" }]],
   },

@@ -2,6 +2,7 @@
 import { line } from "../geometry/path.ts";
 import type { Point } from "../geometry/point.ts";
 import { arrowLength, arrowhead } from "./arrows.ts";
+import { rerunnable } from "./place.ts";
 import type { Placeable } from "./place.ts";
 import { label, stroke, typeFor } from "./scene.ts";
 import type { PathItem, TextItem } from "./scene.ts";
@@ -40,7 +41,7 @@ const textLift = 0.9;
 
 /** A dimension to be placed: at `offset`, then farther and farther out; the size inside first, then beyond either end. */
 export function dimension(spec: DimensionSpec): Placeable {
-  return { name: spec.name, candidates: dimensionCandidates(spec) };
+  return { name: spec.name, candidates: rerunnable(() => dimensionCandidates(spec)) };
 }
 
 function* dimensionCandidates(spec: DimensionSpec): Generator<readonly (PathItem | TextItem)[]> {

@@ -5,7 +5,7 @@ import type { Pen } from "./line-kinds.ts";
 import { lineKindsUsed } from "./scene.ts";
 import type { SceneItem } from "./scene.ts";
 import { placeLabels } from "./place.ts";
-import type { Placeable, PlaceOptions } from "./place.ts";
+import type { Placeable, Placement, PlaceOptions } from "./place.ts";
 import { writeSvg } from "./svg.ts";
 import type { Figure } from "./types.ts";
 
@@ -30,24 +30,39 @@ export function finishFigure(draft: FigureDraft): Figure {
   };
 }
 
+/** How often, at each scale, the labels that found no place are moved to the front. */
+const reorderings = 6;
+
 /**
- * Draws at each scale in turn, the wished one first, until every label has its place.
+ * Draws at each scale in turn, the wished one first, until every label has its place. Where none suits, what found no place goes first,
+ * at each scale again; then, at the largest scale first, the last resorts are let in.
  * `draw` gives the fixed items, the things to place and, where they depend on the scale, the bounds that labels stay in.
- * @throws Error when labels collide at every scale: a mistake of ours in the figure.
+ * @throws Error when labels collide in all of these ways: a mistake of ours in the figure.
  */
 export function placeAtScale<Scale>(
   scales: readonly Scale[],
   draw: (scale: Scale) => { readonly fixed: readonly SceneItem[]; readonly labels: readonly Placeable[]; readonly bounds?: Box },
   options: PlaceOptions = {},
 ): { readonly items: readonly SceneItem[]; readonly scale: Scale } {
-  let unplaced: readonly string[] = [];
-  for (const scale of scales) {
+  const placeAt = (scale: Scale, more: PlaceOptions): Placement => {
     const { fixed, labels, bounds } = draw(scale);
-    const placement = placeLabels(fixed, labels, bounds ? { ...options, bounds } : options);
-    if (placement.unplaced.length === 0) return { items: placement.items, scale };
-    unplaced = placement.unplaced;
+    return placeLabels(fixed, labels, { ...options, ...(bounds ? { bounds } : {}), ...more });
+  };
+  for (const scale of scales) {
+    const { items, unplaced } = placeAt(scale, {});
+    if (unplaced.length === 0) return { items, scale };
   }
-  throw new Error(`internal error: no place for the labels ${unplaced.join(", ")}`);
+  for (const [order, desperate] of [[scales, false], [scales.toReversed(), true]] as const) {
+    for (const scale of order) {
+      let first: readonly string[] = [];
+      for (let round = 0; round <= reorderings; round += 1) {
+        const { items, unplaced } = placeAt(scale, { first, desperate });
+        if (unplaced.length === 0) return { items, scale };
+        first = [...new Set([...unplaced, ...first])];
+      }
+    }
+  }
+  throw new Error(`internal error: no place for the labels ${placeAt(scales.at(-1)!, {}).unplaced.join(", ")}`);
 }
 
 /**

@@ -3,7 +3,7 @@ import { circle, line, polyline } from "../geometry/path.ts";
 import { along, point, polar } from "../geometry/point.ts";
 import type { Point } from "../geometry/point.ts";
 import { arrowhead, dot } from "./arrows.ts";
-import { firstOf } from "./place.ts";
+import { firstOf, rerunnable } from "./place.ts";
 import type { Placeable } from "./place.ts";
 import { area, centredLabel, label, labelType, stroke, typeFor } from "./scene.ts";
 import type { PathItem, TextItem } from "./scene.ts";
@@ -31,7 +31,14 @@ const allDirections = [45, 135, 315, 225, 20, 160, 340, 200, 70, 110, 290, 250, 
 
 /** A label with a leader and a short level shoulder, at the first free place; leaders grow until one is found. */
 export function leaderLabel(spec: LeaderSpec): Placeable {
-  return { name: spec.name, candidates: leaderCandidates(spec) };
+  return { name: spec.name, candidates: rerunnable(() => leaderCandidates(spec)), lastResort: rerunnable(() => longLeaders(spec)) };
+}
+
+/** Every direction at 6 degrees, ever longer: for the one label in ten thousand books that finds no place among the rest. */
+function* longLeaders(spec: LeaderSpec): Generator<readonly (PathItem | TextItem)[]> {
+  for (let reach = 6; reach <= 120; reach += 3) {
+    for (let direction = 0; direction < 360; direction += 6) yield drawLeader(spec, polar(spec.target, reach, direction));
+  }
 }
 
 /** The same, but where none of the wished directions is free, any direction will do: for labels that must find a place. */
@@ -48,7 +55,7 @@ function* leaderCandidates(spec: LeaderSpec): Generator<readonly (PathItem | Tex
 
 /** Like `leaderLabel`, but where its directions find no place within `levels` lengths of leader, every direction is tried. */
 export function preferredLeader(spec: LeaderSpec & { readonly directions: readonly number[] }, levels = 5): Placeable {
-  return { name: spec.name, candidates: preferredCandidates(spec, levels) };
+  return { name: spec.name, candidates: rerunnable(() => preferredCandidates(spec, levels)), lastResort: rerunnable(() => longLeaders(spec)) };
 }
 
 function* preferredCandidates(spec: LeaderSpec & { readonly directions: readonly number[] }, levels: number): Generator<readonly (PathItem | TextItem)[]> {
@@ -98,7 +105,7 @@ const balloonRadius = 2.6;
 
 /** A ringed letter with a leader to the part it names. */
 export function balloon(spec: BalloonSpec): Placeable {
-  return { name: spec.name, candidates: balloonCandidates(spec) };
+  return { name: spec.name, candidates: rerunnable(() => balloonCandidates(spec)) };
 }
 
 function* balloonCandidates(spec: BalloonSpec): Generator<readonly (PathItem | TextItem)[]> {

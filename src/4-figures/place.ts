@@ -9,19 +9,29 @@ import type { PathItem, SceneItem, TextItem } from "./scene.ts";
 
 /** One thing that can be drawn in several ways: all places of the first way, then all of the next. The ways must share one name. */
 export function firstOf(first: Placeable, ...others: readonly Placeable[]): Placeable {
-  return { name: first.name, candidates: chained([first, ...others]) };
+  const ways = [first, ...others];
+  return { name: first.name, candidates: chained(ways.map((way) => way.candidates)), lastResort: chained(ways.map((way) => way.lastResort ?? [])) };
 }
 
-function* chained(ways: readonly Placeable[]): Generator<readonly (PathItem | TextItem)[]> {
-  for (const way of ways) yield* way.candidates;
+function chained(ways: readonly Iterable<readonly (PathItem | TextItem)[]>[]): Iterable<readonly (PathItem | TextItem)[]> {
+  return rerunnable(function* () {
+    for (const way of ways) yield* way;
+  });
+}
+
+/** A generator that can be walked more than once: labels are tried again in another order. */
+export function rerunnable<Item>(make: () => Iterator<Item>): Iterable<Item> {
+  return { [Symbol.iterator]: make };
 }
 
 /** One thing to be placed: a label with its leader, a dimension, a balloon, a grain arrow. */
 export interface Placeable {
   /** The `label` of its text and the `owner` of its lines. */
   readonly name: string;
-  /** Complete drawings of it, the best place first; made only as far as needed. */
+  /** Complete drawings of it, the best place first; made only as far as needed, and more than once. */
   readonly candidates: Iterable<readonly (PathItem | TextItem)[]>;
+  /** Drawings taken only when every scale and every order of placing failed: long pointers, odd directions. */
+  readonly lastResort?: Iterable<readonly (PathItem | TextItem)[]>;
 }
 
 /** Where labels may go. */
@@ -30,6 +40,10 @@ export interface PlaceOptions {
   readonly clearance?: number;
   /** Labels and their lines stay inside this box; no limit when left out. */
   readonly bounds?: Box;
+  /** Names to place before all others, in this order. */
+  readonly first?: readonly string[];
+  /** Whether the last resorts may be used. */
+  readonly desperate?: boolean;
 }
 
 /** What came of placing labels. */
@@ -49,7 +63,10 @@ export function placeLabels(fixed: readonly SceneItem[], placeables: readonly Pl
   const field = makeField(fixed);
   const placed: SceneItem[] = [];
   const unplaced: string[] = [];
-  for (const { name, candidates } of placeables) {
+  const first = options.first ?? [];
+  const rank = ({ name }: Placeable): number => (first.includes(name) ? first.indexOf(name) : first.length);
+  for (const { name, candidates: wished, lastResort } of [...placeables].sort((a, b) => rank(a) - rank(b))) {
+    const candidates = options.desperate && lastResort ? chained([wished, lastResort]) : wished;
     let second: readonly (PathItem | TextItem)[] | null = null;
     let chosen: readonly (PathItem | TextItem)[] | null = null;
     for (const candidate of candidates) {

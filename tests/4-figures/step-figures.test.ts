@@ -54,6 +54,7 @@ const albums: readonly (readonly [name: string, overrides: StubAlbumOverrides])[
   ["7 stubs in inches", { units: "in", book: { stubs: 7 } }],
   ["60 × 60 mm", { book: { boards: { height: mm(60), width: mm(60) }, stubs: 3, "stub depth": mm(8), "side strip": mm(10) } }],
   ["600 × 60 mm", { book: { boards: { height: mm(600), width: mm(60) }, "side strip": mm(12) } }],
+  ["60 × 60 mm with one stub and a wide turn-in", { book: { stubs: 1, "stub depth": mm(6), "floor gap": mm(2), margin: mm(2), "side strip": mm(10), "turn in": divideLength(mm(174), 10), "height clearance": mm(0), boards: { height: mm(60), width: mm(60), thickness: mm(1) }, pages: { mounting: "single" }, lining: false, bookmark: false, closure: "none" }, thickness: { "strip board": divideLength(mm(36), 10) } }],
   ["60 × 600 mm with 60 deep stubs", { book: { stubs: 60, "stub depth": mm(100), "floor gap": mm(40), boards: { height: mm(60), width: mm(600) } } }],
 ];
 
@@ -115,6 +116,9 @@ describe.each(albums)("figure cloth-layout: %s", (_, overrides) => {
   const input = inputOf(overrides)!;
   const figure = drawClothLayout(input);
   const lines = input.model.parts.find((part) => part.id === "hinge-cloth")!.features.filter((feature) => feature.kind === "placement line");
+  it("has labels that touch nothing", () => {
+    expect(findCollisions(figure.items)).toEqual([]);
+  });
   it("prints every placement line once, as a running dimension", () => {
     for (const mark of lines) expect(texts(figure).filter((item) => item.label === mark.name).map((item) => item.text)).toEqual([input.number(mark.at)]);
     for (const zero of ["left edge", "head edge"]) expect(texts(figure).filter((item) => item.label === zero).map((item) => item.text)).toEqual(["0"]);
