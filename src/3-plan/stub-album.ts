@@ -2,13 +2,17 @@
 import { assembleAlbum } from "./stub-album/assembly.ts";
 import { makeBoards } from "./stub-album/boards.ts";
 import { makeHinge } from "./stub-album/hinge.ts";
-import { prepare } from "./stub-album/preparation.ts";
+import { checkPrint, cutParts } from "./bench/preparation.ts";
 import { makeStubs } from "./stub-album/stubs.ts";
 import { stubAlbumTerms, stubAlbumTroubles } from "./stub-album/words.ts";
 import type { PlanBinding } from "./binding.ts";
 
 export const plan: PlanBinding<"stub-album"> = (context) => ({
-  steps: [...prepare(context), ...makeHinge(context), ...makeStubs(context), ...makeBoards(context), ...assembleAlbum(context)],
+  steps: [
+    checkPrint(context, "boards"),
+    cutParts(context, { agree: "Card and strips have the same height.", spoils: "A strip that is short by more than a pencil line shows in the finished hinge." }),
+    ...makeHinge(context), ...makeStubs(context), ...makeBoards(context), ...assembleAlbum(context),
+  ],
   troubles: stubAlbumTroubles(context),
   terms: stubAlbumTerms,
   supervision:

@@ -1,8 +1,8 @@
 // The stub album's figures and templates by id; each has its own file in `stub-album/`.
 import "../2-model/stub-album.ts";
 import type { BindingDrawings } from "./binding.ts";
-import { drawScaleCheck } from "./stub-album/scale-check.ts";
-import { drawCutParts } from "./stub-album/cut-parts.ts";
+import { drawScaleCheck } from "./bench/scale-check.ts";
+import { drawCutParts } from "./bench/cut-parts.ts";
 import { drawClothLayout } from "./stub-album/cloth-layout.ts";
 import { drawCornerCut } from "./stub-album/corner-cut.ts";
 import { drawHoleLayout } from "./stub-album/hole-layout.ts";
@@ -16,7 +16,7 @@ import { drawPostSection } from "./stub-album/post-section.ts";
 import { drawClosedSpine } from "./stub-album/closed-spine.ts";
 import { drawDecorationRoom } from "./stub-album/decoration-room.ts";
 import { drawGlueStrips } from "./stub-album/glue-strips.ts";
-import { drawTurnIn } from "./stub-album/turn-in.ts";
+import { drawTurnIn } from "./bench/turn-in.ts";
 import { drawCoveredHinge } from "./stub-album/covered-hinge.ts";
 import { drawClosure } from "./stub-album/closure.ts";
 import { drawLining } from "./stub-album/lining.ts";
@@ -31,7 +31,7 @@ import { draftScoreGuide } from "./stub-album/score-guide.ts";
 
 export const drawings: BindingDrawings<"stub-album"> = {
   figures: {
-    "scale-check": drawScaleCheck,
+    "scale-check": (input) => drawScaleCheck(input, "boards"),
     "cut-parts": drawCutParts,
     "cloth-layout": drawClothLayout,
     "corner-cut": drawCornerCut,
@@ -47,7 +47,7 @@ export const drawings: BindingDrawings<"stub-album"> = {
     "closed-spine": drawClosedSpine,
     "decoration-room": drawDecorationRoom,
     "glue-strips": drawGlueStrips,
-    "turn-in": drawTurnIn,
+    "turn-in": (input) => drawTurnIn(input, { id: "turn-in", what: "hinge cloth", whole: "hinge", covering: "hinge-cloth", board: "side-strip", stuff: "cloth", geometry: input.model.geometry }),
     "covered-hinge": drawCoveredHinge,
     closure: drawClosure,
     lining: drawLining,

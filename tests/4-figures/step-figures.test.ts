@@ -12,8 +12,8 @@ import { flatItems, sceneBox, smallestType } from "../../src/4-figures/scene.ts"
 import type { PathItem, TextItem } from "../../src/4-figures/scene.ts";
 import { drawClothLayout } from "../../src/4-figures/stub-album/cloth-layout.ts";
 import { drawCornerCut } from "../../src/4-figures/stub-album/corner-cut.ts";
-import { drawCutParts } from "../../src/4-figures/stub-album/cut-parts.ts";
-import { drawScaleCheck } from "../../src/4-figures/stub-album/scale-check.ts";
+import { drawCutParts } from "../../src/4-figures/bench/cut-parts.ts";
+import { drawScaleCheck } from "../../src/4-figures/bench/scale-check.ts";
 import { boxesMeet } from "../../src/geometry/box.ts";
 import { pathBox, pathPoints } from "../../src/geometry/path.ts";
 import { divideLength, inches, mm, toMillimetres } from "../../src/units/length.ts";
@@ -59,7 +59,7 @@ const albums: readonly (readonly [name: string, overrides: StubAlbumOverrides])[
 ];
 
 describe.each(albums)("figure scale-check: %s", (_, overrides) => {
-  const figure = drawScaleCheck(inputOf(overrides)!);
+  const figure = drawScaleCheck(inputOf(overrides)!, "boards");
   it("shows both check lines in the length that its scale says, and the ruler's figure at the end of the one it lies on", () => {
     const factor = scaleIn(figure.caption);
     const lengths = paths(figure).filter((item) => item.line === "outline").flatMap((item) => {
@@ -175,7 +175,7 @@ describe("of every album that can be made", () => {
       const input = inputOf(overrides);
       if (!input) return;
       made += 1;
-      for (const figure of [drawScaleCheck, drawCutParts, drawClothLayout, drawCornerCut].map((draw) => draw(input))) {
+      for (const figure of [(given: typeof input) => drawScaleCheck(given, "boards"), drawCutParts, drawClothLayout, drawCornerCut].map((draw) => draw(input))) {
         expect(findCollisions(figure.items).map((collision) => `${figure.id}: ${collision}`)).toEqual([]);
         for (const item of texts(figure)) expect(item.size).toBeGreaterThanOrEqual(smallestType);
         const box = sceneBox(figure.items)!;

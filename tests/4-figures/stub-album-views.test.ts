@@ -16,13 +16,15 @@ import { drawJoinBoards } from "../../src/4-figures/stub-album/join-boards.ts";
 import { drawLining } from "../../src/4-figures/stub-album/lining.ts";
 import { drawNamedParts } from "../../src/4-figures/stub-album/named-parts.ts";
 import { drawPierceHoles } from "../../src/4-figures/stub-album/pierce-holes.ts";
-import { sectionWords } from "../../src/4-figures/stub-album/section-words.ts";
-import { drawTurnIn } from "../../src/4-figures/stub-album/turn-in.ts";
+import { sectionWords } from "../../src/4-figures/bench/section-words.ts";
+import { drawings } from "../../src/4-figures/stub-album.ts";
 import { distance, midpoint, subtractPoints } from "../../src/geometry/point.ts";
 import { pathBox, pathPoints } from "../../src/geometry/path.ts";
 import type { Length } from "../../src/units/length.ts";
 import { inches, mm, toMillimetres } from "../../src/units/length.ts";
 import { stubAlbumInput } from "../fixtures/drawing-input.ts";
+
+const drawTurnIn = (input: Parameters<typeof drawCoveredHinge>[0]): FigureDraft => drawings.figures["turn-in"]!(input)!;
 
 const draws = [drawGlueStrips, drawTurnIn, drawCoveredHinge, drawClosure, drawLining, drawJoinBoards, drawPierceHoles, drawBookmark, drawFinishedBook, drawNamedParts];
 const albums = [["in millimetres", stubAlbumInput()], ["in inches", stubAlbumInput({ units: "in", book: { stubs: 5 } })]] as const;

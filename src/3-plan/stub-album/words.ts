@@ -1,4 +1,5 @@
 // Troubleshooting and glossary of the stub album.
+import { sharedTerms } from "../bench/terms.ts";
 import type { DraftTrouble, PlanContext } from "../binding.ts";
 import type { Term } from "../types.ts";
 
@@ -19,28 +20,13 @@ export function stubAlbumTroubles({ model, say }: PlanContext<"stub-album">): re
 
 /** Words of the trade that a stub album's booklet uses. */
 export const stubAlbumTerms: readonly Term[] = [
+  ...sharedTerms("board", "bone folder", "closure", "fore-edge", "grain", "head, tail", "height, width", "joint gap", "lining", "mountain fold, valley fold", "opening", "post", "running dimension", "score", "square", "turn-in"),
   { term: "base line", meaning: "one of the two score lines where a stub rises from the floor" },
-  { term: "board", meaning: "the stiff front or back cover" },
-  { term: "bone folder", meaning: "a smooth flat tool for scoring, creasing and rubbing down" },
-  { term: "closure", meaning: "the pair of ribbons that tie the book shut" },
   { term: "crest", meaning: "the fold at the top of a stub" },
-  { term: "fore-edge", meaning: "the edge opposite the spine, where the book opens" },
   { term: "floor", meaning: "the flat part of the card between and beside the stubs; it is glued to the spine strip" },
-  { term: "grain", meaning: "the direction in which the fibres of paper or board lie; it bends more easily along the grain" },
-  { term: "head, tail", meaning: "the top and the bottom of the book when it stands on a shelf" },
-  { term: "height, width", meaning: "height is measured along the spine, width across it, whichever is longer" },
   { term: "hinge", meaning: "three strips of board covered with cloth that join the two boards and carry the pages" },
-  { term: "joint gap", meaning: "the space between spine strip and side strip in which the cover bends" },
-  { term: "lining", meaning: "paper glued to the inside of a board" },
-  { term: "mountain fold, valley fold", meaning: "folded away from you, folded towards you, seen from the inside of the book" },
-  { term: "opening", meaning: "two facing pages" },
   { term: "page paper", meaning: "one of the sheets mounted on the stubs" },
-  { term: "post", meaning: "a screw with a hollow barrel and a cap that holds layers together" },
-  { term: "running dimension", meaning: "a position measured from one edge, not from its neighbour, so that errors do not add up" },
-  { term: "score", meaning: "a line pressed into card so that it folds there" },
   { term: "side strip", meaning: "the part of the hinge that lies over a board" },
   { term: "spine strip", meaning: "the middle part of the hinge, under the floor" },
-  { term: "square", meaning: "how far a board reaches beyond the pages" },
   { term: "stub", meaning: "a fin folded from the card; pages are mounted on it" },
-  { term: "turn-in", meaning: "cloth folded over an edge and glued down inside" },
 ];

@@ -16,7 +16,7 @@ import type { SceneItem } from "../scene.ts";
 import { hingeTapes } from "./covered-hinge.ts";
 import { hingeEdges, middleOf } from "./hinge-edges.ts";
 import type { HingeEdges } from "./hinge-edges.ts";
-import { sectionWords } from "./section-words.ts";
+import { sectionWords } from "../bench/section-words.ts";
 
 /** Room on paper for the hinge's head end and for the page beside it. */
 const room = { hinge: 34, shown: 40, pageWidth: 28, pageHeight: 46 } as const;

@@ -15,7 +15,7 @@ import type { SceneItem } from "../scene.ts";
 import { viewsBelow, withHeading } from "../views.ts";
 import { halfStub, ribbonPath } from "./folded-card.ts";
 import type { RibbonSizes } from "./folded-card.ts";
-import { sectionWords } from "./section-words.ts";
+import { sectionWords } from "../bench/section-words.ts";
 
 /** Room for the thickness of one closed stub and for its height with a break, in millimetres of paper. */
 const stubRoom = 11;

@@ -18,7 +18,7 @@ import { drawCovers } from "./closed-covers.ts";
 import { halfStub, layOutFloor, ribbonPath, ribbonSizes } from "./folded-card.ts";
 import type { FloorLayout, RibbonSizes } from "./folded-card.ts";
 import { paperLines } from "./mounted-papers.ts";
-import { sectionWords } from "./section-words.ts";
+import { sectionWords } from "../bench/section-words.ts";
 
 /** Room on paper for the spine with both covers, and for the height that is drawn. */
 const room = { width: 98, height: 88 } as const;

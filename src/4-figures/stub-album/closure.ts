@@ -12,7 +12,7 @@ import { scalesThatFit } from "../scale.ts";
 import { area, stroke } from "../scene.ts";
 import { boardInside, boardItems, edgeNames, freeEnd, gluedRibbon, nameInside } from "./board-inside.ts";
 import type { BoardInside } from "./board-inside.ts";
-import { sectionWords } from "./section-words.ts";
+import { sectionWords } from "../bench/section-words.ts";
 
 /** Room for the board on paper. */
 const room = { width: 46, height: 62 } as const;

@@ -17,7 +17,7 @@ import { area, label, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
 import { mapCloth } from "./cloth-map.ts";
 import type { ClothMap } from "./cloth-map.ts";
-import { sectionWords } from "./section-words.ts";
+import { sectionWords } from "../bench/section-words.ts";
 
 type Input = DrawingInput<"stub-album">;
 

@@ -16,10 +16,10 @@ import { fittingScale, scalesThatFit } from "../scale.ts";
 import type { Scale } from "../scale.ts";
 import { area, group, label, moveItems, stroke } from "../scene.ts";
 import type { PathItem, SceneItem } from "../scene.ts";
-import { cornerView, stripsIn, viewEnds } from "./corner-view.ts";
-import type { CornerView } from "./corner-view.ts";
+import { cornerView, stripsIn, viewEnds } from "../bench/corner-view.ts";
+import type { CornerView } from "../bench/corner-view.ts";
 import { fromHeadToTail, hingeEdges } from "./hinge-edges.ts";
-import { sectionWords } from "./section-words.ts";
+import { sectionWords } from "../bench/section-words.ts";
 
 /** Side of the near view on paper, and room for the small whole hinge beside it. */
 const room = { side: 46, whole: { width: 19, height: 34 } } as const;

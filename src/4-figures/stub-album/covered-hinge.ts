@@ -13,7 +13,7 @@ import { area, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
 import { fromHeadToTail, hingeEdges, middleOf } from "./hinge-edges.ts";
 import type { Extent, HingeEdges } from "./hinge-edges.ts";
-import { sectionWords } from "./section-words.ts";
+import { sectionWords } from "../bench/section-words.ts";
 
 /** Room for the covered hinge on paper. */
 const room = { width: 50, height: 90 } as const;

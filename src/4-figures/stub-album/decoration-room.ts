@@ -14,7 +14,7 @@ import { area } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
 import { halfStub, ribbonPath, ribbonSizes, slotPaths } from "./folded-card.ts";
 import { mountedPapers } from "./mounted-papers.ts";
-import { sectionWords } from "./section-words.ts";
+import { sectionWords } from "../bench/section-words.ts";
 
 /** Room on paper from one page plane to the next. */
 const roomAcross = 34;

@@ -2,7 +2,7 @@
 import type { DrawingInput } from "../binding.ts";
 import type { FigureDraft } from "../figure.ts";
 import { drawOpenBook } from "./open-book.ts";
-import { sectionWords } from "./section-words.ts";
+import { sectionWords } from "../bench/section-words.ts";
 
 /** Size on paper: as wide as this, or as high, whichever is reached first. */
 const room = { width: 122, height: 150 } as const;

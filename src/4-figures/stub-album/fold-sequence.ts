@@ -13,7 +13,7 @@ import type { Placeable } from "../place.ts";
 import { centredLabel, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
 import { viewsBelow, withHeading } from "../views.ts";
-import { sectionWords } from "./section-words.ts";
+import { sectionWords } from "../bench/section-words.ts";
 
 /** Schematic sizes in millimetres of paper: the same for every book, so that the folds stay readable. */
 const leaf = 9.2;

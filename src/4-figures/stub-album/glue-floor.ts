@@ -16,7 +16,7 @@ import { area } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
 import { halfStub, layOutFloor, ribbonPath, scaleForFloor, slotPaths, visibleLayers } from "./folded-card.ts";
 import type { FloorLayout, VisibleLayers } from "./folded-card.ts";
-import { sectionWords } from "./section-words.ts";
+import { sectionWords } from "../bench/section-words.ts";
 
 /** At most this many stubs are drawn before and after the break. */
 const show = { first: 2, last: 1 } as const;

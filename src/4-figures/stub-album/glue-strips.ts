@@ -15,7 +15,7 @@ import { area, label, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
 import { fromHeadToTail, hingeEdges, middleOf } from "./hinge-edges.ts";
 import type { Extent, HingeEdges } from "./hinge-edges.ts";
-import { sectionWords } from "./section-words.ts";
+import { sectionWords } from "../bench/section-words.ts";
 
 /** Room for the cloth itself on paper: beside it stand the sizes. */
 const room = { width: 42, height: 88 } as const;

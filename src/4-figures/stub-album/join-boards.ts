@@ -13,8 +13,8 @@ import type { Placeable } from "../place.ts";
 import { scalesThatFit } from "../scale.ts";
 import { area, headingType, label, moveItems, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
-import { weight } from "./bench-tools.ts";
-import { sectionWords } from "./section-words.ts";
+import { weight } from "../bench/bench-tools.ts";
+import { sectionWords } from "../bench/section-words.ts";
 
 /** Room for the plan on paper. */
 const room = { width: 48, height: 70 } as const;

@@ -12,7 +12,7 @@ import type { Placeable } from "../place.ts";
 import { scalesThatFit } from "../scale.ts";
 import { area, stroke } from "../scene.ts";
 import { boardGrain, boardInside, boardItems, edgeNames, freeEnd, gluedRibbon, nameInside } from "./board-inside.ts";
-import { sectionWords } from "./section-words.ts";
+import { sectionWords } from "../bench/section-words.ts";
 
 /** Room for the board on paper. */
 const room = { width: 50, height: 70 } as const;

@@ -6,7 +6,7 @@ import type { FigureDraft } from "../figure.ts";
 import { leaderAnywhere } from "../leaders.ts";
 import { scaleWords } from "./finished-book.ts";
 import { drawOpenBook } from "./open-book.ts";
-import { sectionWords } from "./section-words.ts";
+import { sectionWords } from "../bench/section-words.ts";
 
 /** Rooms for the book on paper, the wished one first: labels stand round it. */
 const rooms = [{ width: 84, height: 92 }, { width: 100, height: 110 }, { width: 110, height: 140 }] as const;

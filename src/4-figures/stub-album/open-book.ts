@@ -10,8 +10,8 @@ import { isometric, isometricPlane, spacePoint } from "../../geometry/project.ts
 import { toMillimetres } from "../../units/length.ts";
 import { area, sceneBox, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
-import { face, prism } from "./solid.ts";
-import type { FaceTones } from "./solid.ts";
+import { face, prism } from "../bench/solid.ts";
+import type { FaceTones } from "../bench/solid.ts";
 
 /** How far each cover stands open, in degrees. */
 const opening = 11;

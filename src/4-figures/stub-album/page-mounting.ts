@@ -15,7 +15,7 @@ import type { SceneItem } from "../scene.ts";
 import { viewsBeside, withHeading } from "../views.ts";
 import { halfStub, ribbonPath, slotPaths, visibleLayers } from "./folded-card.ts";
 import { mountedPapers } from "./mounted-papers.ts";
-import { sectionWords } from "./section-words.ts";
+import { sectionWords } from "../bench/section-words.ts";
 
 /** Room on paper for one opening and one stub's height, and for a page in plan. */
 const sectionRoom = { width: 26, height: 40 } as const;

@@ -15,10 +15,10 @@ import type { Placeable } from "../place.ts";
 import { scalesThatFit } from "../scale.ts";
 import { area, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
-import { uprightPunch } from "./bench-tools.ts";
+import { uprightPunch } from "../bench/bench-tools.ts";
 import { placeName, stripHoles } from "./hole-layout.ts";
-import { sectionWords } from "./section-words.ts";
-import { boxOutline, face, prism } from "./solid.ts";
+import { sectionWords } from "../bench/section-words.ts";
+import { boxOutline, face, prism } from "../bench/solid.ts";
 
 /** Room on paper for strip and board, without the tool. */
 const room = { width: 63, height: 46 } as const;

@@ -14,7 +14,7 @@ import { fittingScale } from "../scale.ts";
 import type { Scale } from "../scale.ts";
 import { area, label } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
-import { sectionWords } from "./section-words.ts";
+import { sectionWords } from "../bench/section-words.ts";
 
 const room = { width: 52, height: 34 } as const;
 /** A post's head and cap as drawn, since only its barrel matters: from memory of what is sold, about twice the barrel wide and 1 mm thick. */

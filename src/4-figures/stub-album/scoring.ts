@@ -12,7 +12,7 @@ import { preferredLeader } from "../leaders.ts";
 import { area, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
 import { viewsBelow, withHeading } from "../views.ts";
-import { sectionWords } from "./section-words.ts";
+import { sectionWords } from "../bench/section-words.ts";
 
 export const drawScoring: DrawFigure<"stub-album"> = (input) => {
   const { model } = input;

@@ -12,8 +12,6 @@ import { bareGrainArrow, drawCell } from "./part-cells.ts";
 import type { CellSpec, PartCell } from "./part-cells.ts";
 import { sectionWords } from "./section-words.ts";
 
-type Input = DrawingInput<"stub-album">;
-
 /** The figure on paper: its width, the height wished for and the gaps between cells and shelves, in millimetres. */
 const room = { width: 165, height: 150, between: 5.5, shelves: 5.5 } as const;
 /** Widest part on paper; the card for many stubs is broken. */
@@ -22,7 +20,7 @@ const widestPart = 118;
 const largestFactor = 1 / 1.5;
 
 /** Figure `cut-parts`. */
-export function drawCutParts(input: Input): FigureDraft {
+export function drawCutParts(input: DrawingInput): FigureDraft {
   const { scale, cells, shelves } = chooseScale(input);
   const words = sectionWords(input);
   const broken = input.model.parts.filter((_, index) => cells[index]!.broken).map((part) => part.name);
@@ -44,7 +42,7 @@ interface Layout {
 }
 
 /** The largest scale at which the parts, in the order of the cut list, stand on shelves within the room. */
-function chooseScale(input: Input): Layout {
+function chooseScale(input: DrawingInput): Layout {
   const candidates = scales.filter(({ factor }) => factor <= largestFactor).map((scale) => {
     const cells = cellSpecs(input, scale.factor).map(drawCell);
     return { scale, cells, shelves: fillShelves(cells) };
@@ -52,7 +50,7 @@ function chooseScale(input: Input): Layout {
   return candidates.find(({ shelves }) => shelvesHeight(shelves) <= room.height) ?? candidates.at(-1)!;
 }
 
-function cellSpecs(input: Input, factor: number): readonly CellSpec[] {
+function cellSpecs(input: DrawingInput, factor: number): readonly CellSpec[] {
   const { parts } = input.model;
   const words = parts.map((part) => [
     `${part.name} ×${part.count}`,
@@ -67,7 +65,7 @@ function cellSpecs(input: Input, factor: number): readonly CellSpec[] {
   }));
 }
 
-function hasGrain(input: Input, part: Part): boolean {
+function hasGrain(input: DrawingInput, part: Part): boolean {
   return part.grain !== "none" && input.definition.materials[part.material]!.grain !== "none";
 }
 
@@ -111,7 +109,7 @@ function layShelves(shelves: readonly (readonly PartCell[])[]): readonly SceneIt
 }
 
 /** What the arrows mean, under the parts. */
-function legend(input: Input, top: number): readonly SceneItem[] {
+function legend(input: DrawingInput, top: number): readonly SceneItem[] {
   if (!input.model.parts.some((part) => hasGrain(input, part))) return [];
   return [...bareGrainArrow("legend grain", point(1.5, top + 3.5), 7), label("legend words", "grain, along the height of the part", point(4.5, top + 3.5 + labelType * 0.3))];
 }

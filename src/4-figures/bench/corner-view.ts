@@ -1,13 +1,25 @@
-// The head left corner of the hinge from near by, wrong side of the cloth up: flat, cut, turned in.
-import type { StubAlbumGeometry } from "../../2-model/stub-album/geometry.ts";
+// The head left corner of a covering from near by, wrong side up, with the board or strip on it: flat, cut, turned in.
 import { line, polygon } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
 import type { Point } from "../../geometry/point.ts";
 import { toMillimetres } from "../../units/length.ts";
+import type { Length } from "../../units/length.ts";
 import { wavyLine } from "../breaks.ts";
 import { cornerReach } from "../corner-cut.ts";
 import { area, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
+
+/** What the corner depends on: the turn-in, the corner rule, and what lies on the covering from its head edge and left edge inwards. */
+export interface CornerGeometry {
+  readonly turnIn: Length;
+  /** From the corner of what is covered to the 45° cut, square to it. */
+  readonly cornerDistance: Length;
+  /** The board or strip nearest to the corner. */
+  readonly sideStripWidth: Length;
+  readonly stripThickness: Length;
+  /** To the next board or strip; null when there is none. */
+  readonly jointGap: Length | null;
+}
 
 /** The corner in millimetres of paper; the cloth's own corner would be at (0, 0), the strip's corner at (turnIn, turnIn). */
 export interface CornerView {
@@ -24,8 +36,8 @@ export interface CornerView {
 }
 
 /** The corner at a factor of millimetres on paper for one of cloth, seen as far as `end`. */
-export function cornerView(geometry: StubAlbumGeometry, factor: number, end: number): CornerView {
-  const paper = (length: Parameters<typeof toMillimetres>[0]): number => toMillimetres(length) * factor;
+export function cornerView(geometry: CornerGeometry, factor: number, end: number): CornerView {
+  const paper = (length: Length): number => toMillimetres(length) * factor;
   const turnIn = paper(geometry.turnIn);
   const distance = paper(geometry.cornerDistance);
   const stripRight = turnIn + paper(geometry.sideStripWidth);
@@ -33,7 +45,7 @@ export function cornerView(geometry: StubAlbumGeometry, factor: number, end: num
     turnIn, distance, end, stripRight,
     cutReach: Math.max(0, cornerReach(point(turnIn, turnIn), distance)),
     turnedIn: Math.max(0, turnIn - paper(geometry.stripThickness)),
-    spineLeft: stripRight + paper(geometry.jointGap),
+    spineLeft: geometry.jointGap ? stripRight + paper(geometry.jointGap) : Infinity,
   };
 }
 

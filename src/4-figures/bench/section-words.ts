@@ -22,7 +22,7 @@ export interface SectionWords {
 }
 
 /** The words for one book. */
-export function sectionWords({ definition, model, letter }: DrawingInput<"stub-album">): SectionWords {
+export function sectionWords({ definition, model, letter }: DrawingInput): SectionWords {
   const style = { ...definition.units, dual: false };
   const nameOf = (job: string): string => {
     const adhesive = definition.adhesives[job];

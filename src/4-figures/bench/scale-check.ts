@@ -1,6 +1,7 @@
-// Figure: a ruler on a check line of a template sheet, and a board with its height along the spine.
+// Figure: a ruler on a check line of a template sheet, and a part with its height along the spine.
 import { line, polyline, rectangle } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
+import type { Part } from "../../2-model/types.ts";
 import { inches, mm, toMillimetres } from "../../units/length.ts";
 import type { Length } from "../../units/length.ts";
 import { printSizes } from "../../units/print-length.ts";
@@ -34,25 +35,25 @@ const lowBoard = 20;
 /** Labels of the board stay in here, so that the figure fits the column. */
 const boardBounds = { left: -32, right: 45, top: -30, bottom: 90 } as const;
 
-/** Figure `scale-check`. */
-export function drawScaleCheck(input: DrawingInput<"stub-album">): FigureDraft {
-  const { geometry } = input.model;
+/** Figure `scale-check`: `partId` is the part that the maker measures to see how sizes are named, best one bought ready-made. */
+export function drawScaleCheck(input: DrawingInput, partId: string): FigureDraft {
+  const part = input.model.parts.find((each) => each.id === partId)!;
   const words = sectionWords(input);
-  const board = drawBoard(input);
-  const sizes = printSizes(geometry.boardHeight, geometry.boardWidth, { ...input.definition.units, dual: false });
+  const board = drawBoard(input, part);
+  const sizes = printSizes(part.height, part.width, { ...input.definition.units, dual: false });
   const [first, reading] = input.definition.units.governing === "mm" ? ["first", "100 mm"] : ["second", "4 in"];
   return {
     id: "scale-check",
-    title: "Checking the templates and the boards",
-    caption: `Left: the foot of a template sheet, ${sheetScale.name}, a steel ruler on one of its two check lines; measure both. Right: a board, ${board.scaleName}. Height is always measured along the spine and named first: ${sizes}.`,
+    title: `Checking the templates and the ${part.name}`,
+    caption: `Left: the foot of a template sheet, ${sheetScale.name}, a steel ruler on one of its two check lines; measure both. Right: ${words.part(part.id)}, ${board.scaleName}. Height is always measured along the spine and named first: ${sizes}.`,
     alternative: `At the foot of a template sheet lie two check lines, one exactly 100 mm long, one exactly 4 in. The end of a steel ruler lies at the left end of the ${first} line; at its right end the ruler reads ${reading}. `
-      + `Beside it a board: ${words.size(geometry.boardHeight)} high along the spine edge, ${words.size(geometry.boardWidth)} wide, ${words.thickness(geometry.boardThickness)} thick.`,
-    items: viewsBeside([withHeading("sheet", "At the foot of every template sheet", drawSheetFoot(input)), withHeading("board", words.part("boards"), board.items)], 7),
+      + `Beside it ${words.part(part.id)}: ${words.size(part.height)} high along the spine edge, ${words.size(part.width)} wide, ${words.thickness(part.thickness)} thick.`,
+    items: viewsBeside([withHeading("sheet", "At the foot of every template sheet", drawSheetFoot(input)), withHeading("board", words.part(part.id), board.items)], 7),
   };
 }
 
 /** Origin at the sheet's lower left corner. */
-function drawSheetFoot(input: DrawingInput<"stub-album">): readonly SceneItem[] {
+function drawSheetFoot(input: DrawingInput): readonly SceneItem[] {
   const unit = input.definition.units.governing;
   const { factor } = sheetScale;
   const left = sheet.margin;
@@ -100,24 +101,23 @@ function checkLine(left: number, y: number, length: number, parts: number): read
   ];
 }
 
-function drawBoard(input: DrawingInput<"stub-album">): { readonly items: readonly SceneItem[]; readonly scaleName: string } {
-  const { geometry } = input.model;
+function drawBoard(input: DrawingInput, part: Part): { readonly items: readonly SceneItem[]; readonly scaleName: string } {
   const words = sectionWords(input);
-  const [bookWidth, bookHeight] = [toMillimetres(geometry.boardWidth), toMillimetres(geometry.boardHeight)];
+  const [bookWidth, bookHeight] = [toMillimetres(part.width), toMillimetres(part.height)];
   const { items, scale } = placeAtScale(scalesThatFit(bookWidth, bookHeight, boardRoom.width, boardRoom.height), ({ factor }) => {
     const [width, height] = [bookWidth * factor, bookHeight * factor];
     const box = { left: 0, top: 0, right: width, bottom: height };
     return {
       fixed: [area(rectangle(0, 0, width, height), "face-middle", "outline")],
       labels: [
-        dimension({ name: "board width", from: point(0, height), to: point(width, height), side: "below", text: sizeFor(words, geometry.boardWidth, width), offset: 5 }),
-        dimension({ name: "board height", from: point(0, 0), to: point(0, height), side: "left", text: sizeFor(words, geometry.boardHeight, height), offset: 8 }),
+        dimension({ name: "board width", from: point(0, height), to: point(width, height), side: "below", text: sizeFor(words, part.width, width), offset: 5 }),
+        dimension({ name: "board height", from: point(0, 0), to: point(0, height), side: "left", text: sizeFor(words, part.height, height), offset: 8 }),
         alongTheSpine(height),
         height < lowBoard
           ? leaderLabel({ name: "spine edge", text: "spine edge", target: point(0, height * 0.4), end: "arrow", directions: [70, 60, 80, 50], reach: height * 0.4 + 5 })
           : areaLabel("spine edge", "spine edge", [point(-2.6, height / 2)], { angle: 90 }),
         grainArrow("grain", "height", [...(height < lowBoard ? [] : gridCentres(box, 3, 3)), point(width + 5, height / 2), point(width + 10, height / 2)]),
-        thicknessLabel(words.inLines(`${words.thickness(geometry.boardThickness)} thick`), width, height),
+        thicknessLabel(words.inLines(`${words.thickness(part.thickness)} thick`), width, height),
       ],
     };
   }, { bounds: boardBounds });

@@ -1,4 +1,4 @@
-// Figure: turning in the hinge cloth at a corner, in four frames from the cut corner to the finished one.
+// Figure: turning in a covering at a corner, in four frames from the cut corner to the finished one.
 import { line, polygon } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
 import type { Point } from "../../geometry/point.ts";
@@ -15,15 +15,31 @@ import { area, headingType, label, moveItems, stroke } from "../scene.ts";
 import type { PathItem, SceneItem, TextItem } from "../scene.ts";
 import { boneFolder } from "./bench-tools.ts";
 import { cornerView, flatCloth, headFlap, sideFlap, stripsIn, viewEnds } from "./corner-view.ts";
-import type { CornerView } from "./corner-view.ts";
+import type { CornerGeometry, CornerView } from "./corner-view.ts";
 import { sectionWords } from "./section-words.ts";
 
 /** Side of one frame on paper, and the step from one frame to the next. */
 const frame = { side: 32, right: 41, down: 48 } as const;
 
-/** Figure `turn-in`. */
-export function drawTurnIn(input: DrawingInput<"stub-album">): FigureDraft {
-  const { geometry } = input.model;
+/** Whose corner it is. */
+export interface TurnInSpec {
+  readonly id: string;
+  /** What is turned in, in the title: "hinge cloth". */
+  readonly what: string;
+  /** The whole thing with four such corners: "hinge", "board". */
+  readonly whole: string;
+  /** Part ids of the covering and of the board or strip at the corner. */
+  readonly covering: string;
+  readonly board: string;
+  /** "cloth", "paper". */
+  readonly stuff: string;
+  readonly geometry: CornerGeometry;
+}
+
+/** A figure of one corner being turned in, in four frames. */
+export function drawTurnIn(input: DrawingInput, spec: TurnInSpec): FigureDraft {
+  const { geometry, stuff } = spec;
+  const board = input.model.parts.find((part) => part.id === spec.board)!.name;
   const words = sectionWords(input);
   const wanted = toMillimetres(geometry.turnIn) * 2.3;
   const { items, scale } = placeAtScale(scalesThatFit(wanted, wanted, frame.side, frame.side, 2).slice(0, 1), ({ factor }) => {
@@ -33,20 +49,20 @@ export function drawTurnIn(input: DrawingInput<"stub-album">): FigureDraft {
       labels: [
         dimension({ name: "turn-in", from: point(view.end, 0), to: point(view.end, view.turnIn), side: "right", text: words.size(geometry.turnIn), offset: 4 }),
         leaderAnywhere({ name: "corner distance", text: words.inLines(words.thickness(geometry.cornerDistance)), target: cutMiddle(view), end: "none", directions: [25, 35, 15, 45, 55, 5], reach: 4 }),
-        leaderAnywhere({ name: "side strip", text: words.part("side-strip"), target: point(view.turnIn + 2, view.end - 3), directions: [300, 310, 290, 320, 330, 270, 250], reach: 5 }),
-        leaderAnywhere({ name: "right side", text: "right side of the cloth", target: point(frame.right + view.end * 0.6, view.turnIn + view.turnedIn * 0.8), directions: [270, 260, 280, 250, 290], reach: view.end - view.turnIn }),
-        leaderAnywhere({ name: "wrong side", text: [words.part("hinge-cloth"), "wrong side"], target: point(view.turnIn * 0.5, frame.down + view.end - 3), directions: [300, 310, 290, 320], reach: 5 }),
+        leaderAnywhere({ name: "board", text: words.part(spec.board), target: point(view.turnIn + 2, view.end - 3), directions: [300, 310, 290, 320, 330, 270, 250], reach: 5 }),
+        leaderAnywhere({ name: "right side", text: `right side of the ${stuff}`, target: point(frame.right + view.end * 0.6, view.turnIn + view.turnedIn * 0.8), directions: [270, 260, 280, 250, 290], reach: view.end - view.turnIn }),
+        leaderAnywhere({ name: "wrong side", text: [words.part(spec.covering), "wrong side"], target: point(view.turnIn * 0.5, frame.down + view.end - 3), directions: [300, 310, 290, 320], reach: 5 }),
       ],
     };
   });
   return {
-    id: "turn-in",
-    title: "Turning in the hinge cloth",
-    caption: `One corner of the hinge from near by, wrong side of the cloth up, ${scale.name}; the other three corners are done alike. 1: cut the corner off at 45°, ${words.thickness(geometry.cornerDistance)} from the corner of the strip. `
-      + "2: turn in head and tail. 3: press the little fold at the corner in against the strip’s edge. 4: turn in the sides.",
-    alternative: `Four frames of one corner. Frame 1: the cloth reaches ${words.size(geometry.turnIn)} beyond the side strip on both sides; its corner is cut off at 45°, ${words.thickness(geometry.cornerDistance)} from the corner of the side strip. `
-      + "Frame 2: the cloth at the head is folded over the strip’s edge onto the strip; a little of it stands out past the strip’s side edge. "
-      + "Frame 3: the point of a bone folder presses that bit in against the edge. Frame 4: the cloth at the side is folded over; it meets the head’s turn-in in a slanting line from the corner.",
+    id: spec.id,
+    title: `Turning in the ${spec.what}`,
+    caption: `One corner of the ${spec.whole} from near by, wrong side of the ${stuff} up, ${scale.name}; the other three corners are done alike. 1: cut the corner off at 45°, ${words.thickness(geometry.cornerDistance)} from the corner of the ${board}. `
+      + "2: turn in head and tail. 3: press the little fold at the corner in against the edge. 4: turn in the sides.",
+    alternative: `Four frames of one corner. Frame 1: the ${stuff} reaches ${words.size(geometry.turnIn)} beyond the ${board} on both sides; its corner is cut off at 45°, ${words.thickness(geometry.cornerDistance)} from the corner of the ${board}. `
+      + `Frame 2: the ${stuff} at the head is folded over the edge onto the ${board}; a little of it stands out past the side edge. `
+      + `Frame 3: the point of a bone folder presses that bit in against the edge. Frame 4: the ${stuff} at the side is folded over; it meets the head’s turn-in in a slanting line from the corner.`,
     items,
   };
 }

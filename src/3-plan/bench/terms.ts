@@ -1,0 +1,29 @@
+// Words of the trade that several bindings use, each explained once, in the same words in every booklet.
+import type { Term } from "../types.ts";
+
+const meanings = {
+  "board": "the stiff front or back cover",
+  "bone folder": "a smooth flat tool for scoring, creasing and rubbing down",
+  "closure": "the pair of ribbons that tie the book shut",
+  "fore-edge": "the edge opposite the spine, where the book opens",
+  "grain": "the direction in which the fibres of paper or board lie; it bends more easily along the grain",
+  "head, tail": "the top and the bottom of the book when it stands on a shelf",
+  "height, width": "height is measured along the spine, width across it, whichever is longer",
+  "joint gap": "the space between spine strip and side strip in which the cover bends",
+  "lining": "paper glued to the inside of a board",
+  "mountain fold, valley fold": "folded away from you, folded towards you, seen from the inside of the book",
+  "opening": "two facing pages",
+  "post": "a screw with a hollow barrel and a cap that holds layers together",
+  "running dimension": "a position measured from one edge, not from its neighbour, so that errors do not add up",
+  "score": "a line pressed into card so that it folds there",
+  "square": "how far a board reaches beyond the pages",
+  "turn-in": "cloth folded over an edge and glued down inside",
+} as const;
+
+/** A word that is explained here. */
+export type SharedTerm = keyof typeof meanings;
+
+/** The explanations of the words named. */
+export function sharedTerms(...words: readonly SharedTerm[]): readonly Term[] {
+  return words.map((term) => ({ term, meaning: meanings[term] }));
+}
