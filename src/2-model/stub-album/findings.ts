@@ -5,6 +5,8 @@ import type { Length } from "../../units/length.ts";
 import { printLength, printThickness } from "../../units/print-length.ts";
 import { findDeviations, findEdgeFaults, findGrainFaults } from "../findings.ts";
 import type { Ledger } from "../ledger.ts";
+import { findCutFaults, findPiercingFaults } from "../tool-findings.ts";
+import type { Piercing } from "../tool-findings.ts";
 import type { Finding, Hole, Part, Score } from "../types.ts";
 import type { StubAlbumGeometry } from "./geometry.ts";
 
@@ -22,8 +24,16 @@ export function findFaults(evidence: Evidence): readonly Finding[] {
   const { definition, ledger, parts, holes } = evidence;
   return [
     ...spineFaults(evidence), ...markFaults(evidence), ...stubFaults(evidence), ...jointFaults(evidence), ...pageFaults(evidence), ...postFaults(evidence),
-    ...findEdgeFaults(holes, parts, definition), ...findGrainFaults(parts, definition), ...findDeviations(ledger.values, definition),
+    ...findCutFaults(parts, definition), ...findPiercingFaults([boardPiercing(evidence)], definition), ...findEdgeFaults(holes, parts, definition), ...findGrainFaults(parts, definition), ...findDeviations(ledger.values, definition),
   ];
+}
+
+/** Strip and board are pierced together; the hinge bars the way from the spine side. */
+function boardPiercing({ geometry, parts, holes }: Evidence): Piercing {
+  return {
+    where: "side strips and boards", part: parts.find((part) => part.id === "boards")!, holes: holes.filter((hole) => hole.part === "boards"),
+    from: ["head", "tail", "far edge"], thickness: geometry.posts.stack,
+  };
 }
 
 function spineFaults({ definition, geometry }: Evidence): readonly Finding[] {
