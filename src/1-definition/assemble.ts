@@ -7,6 +7,7 @@ import type { BindingDefinition } from "./binding-definition.ts";
 import { settleClass } from "./class-keys.ts";
 import { settleMaterial } from "./material-keys.ts";
 import { slugOf } from "./names.ts";
+import { settleTools } from "./tool-keys.ts";
 import { pieceFromNode } from "./prose.ts";
 import type { WrittenKeys } from "./shared-keys.ts";
 import type { WrittenPicture } from "./step-keys.ts";
@@ -67,6 +68,7 @@ export function assemble(parts: Parts): { readonly definition: Definition; reado
     measured: Object.fromEntries(Object.entries(written.measured).flatMap(([name, length]) => (length ? [[name, length]] : []))),
     adhesives,
     bench: { sittingMinutes: written.bench.sitting, pace: rationalToNumber(written.bench.pace) },
+    tools: settleTools(written.tools),
     class: settleClass(written.class),
     stepChanges: stepChanges(parts, problems),
     addedSteps: addedSteps(parts),

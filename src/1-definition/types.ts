@@ -37,6 +37,7 @@ export interface Definition<B extends BindingId = BindingId> {
   /** Which adhesive each glueing job uses, and its times after any override by the author. */
   readonly adhesives: Readonly<Record<string, Adhesive>>;
   readonly bench: BenchTime;
+  readonly tools: ToolLimits;
   /** The class that makes this book; null when there is none. */
   readonly class: ClassSettings | null;
   readonly stepChanges: readonly StepChange[];
@@ -96,6 +97,18 @@ export interface Material {
 
 /** The adhesive of one glueing job, after defaults. */
 export type Adhesive = Omit<CatalogueAdhesive, "aliases">;
+
+/** How far the tools in hand reach; null for what the author does not say. */
+export interface ToolLimits {
+  /** Along which parts are measured and cut. */
+  readonly rulerLength: Length | null;
+  /** Longest cut of the board cutter. */
+  readonly cutterLength: Length | null;
+  /** From an edge to the middle of a hole. */
+  readonly punchReach: Length | null;
+  /** How much the drill or the hollow punch goes through in one go. */
+  readonly drillDepth: Length | null;
+}
 
 /** What the author says about time at the bench. */
 export interface BenchTime {

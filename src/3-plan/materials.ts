@@ -1,7 +1,9 @@
 // The materials of one book: what each part is cut from, hardware, and the adhesives the steps use.
 import type { Definition } from "../1-definition/types.ts";
+import { extensionNames } from "../2-model/posts.ts";
 import type { Model } from "../2-model/types.ts";
 import { addLengths, multiplyLength, noLength } from "../units/length.ts";
+import type { Length } from "../units/length.ts";
 import type { CutItem, MaterialNeed, Step } from "./types.ts";
 import { listInWords } from "./wording.ts";
 import type { Wording } from "./wording.ts";
@@ -40,9 +42,14 @@ function hardware(definition: Definition, model: Model, say: Wording): readonly 
   const count = new Set(model.holes.map((hole) => hole.id)).size;
   if (!posts || !length || count === 0) return [];
   const barrel = model.values.get("post barrel")!;
+  const sizes = extensionNames.flatMap((name) => (model.values.has(name) ? [say.size(model.values.get(name)!.quantity.value as Length)] : []));
+  const extensions = [...new Set(sizes)].map((size) => [size, sizes.filter((each) => each === size).length] as const);
   return [{
     role: "posts", name: posts.name, quantity: `${count}`, thickness: "", note: "with caps",
-    pieces: [`${say.thickness(barrel.quantity.value as Parameters<Wording["thickness"]>[0])} barrel, ${say.size(length.quantity.value as Parameters<Wording["size"]>[0])} long`],
+    pieces: [
+      `${say.thickness(barrel.quantity.value as Length)} barrel, ${say.size(length.quantity.value as Length)} long`,
+      ...extensions.map(([size, perPost]) => `${count * perPost} extension${count * perPost === 1 ? "" : "s"} of ${size} to screw into them`),
+    ],
   }];
 }
 
