@@ -9,12 +9,12 @@ export function checkPrint({ model, say }: PlanContext<BindingId>, partId: strin
     id: "check-print", stage: "Prepare", title: `Check the ${part.name} and the templates`,
     action: [
       `Measure one of the ${part.name}: it must be ${say.sizes(part.height, part.width)} and ${say.thickness(part.thickness)} thick. If yours differ, stop here: the sizes in this booklet do not fit them.`,
-      "Print the templates at 100 %, with every “fit to page” setting off.",
-      "Lay a steel ruler on the two check lines of each template sheet: one must measure 100 mm, the other 4 in.",
+      "Print the templates at 100 %, with every “fit to page” setting off.",
+      "Lay a steel ruler on the two check lines of each template sheet: the upper one must measure 100 mm, the lower one 4 in.",
     ],
     parts: [partId], tools: ["ruler"], minutes: 5, cautions: [], figure: "scale-check",
     check: `Both check lines agree with the ruler to the width of a pencil line, and the ${part.name} have the printed size.`,
-    mistake: { sign: "A check line is too short or too long.", repair: "The printer scaled the sheet. Print again at 100 %; throw the wrong sheet away before anybody uses it." },
+    mistake: { sign: "A check line is too short or too long.", repair: "The printer scaled the sheet. Print again at 100 %; throw the wrong sheet away before anybody uses it." },
   };
 }
 
