@@ -7,7 +7,8 @@ import type { OpenPath } from "../sewing/path.ts";
 import type { Place, Run, ThreadPath } from "../sewing/types.ts";
 import type { LinkStitchGeometry } from "./geometry.ts";
 
-type Sewn = Pick<LinkStitchGeometry, "text" | "sectionPitch" | "stations" | "needles" | "coverThickness" | "holesAlong" | "holeDistance">;
+/** What the way of the thread depends on. */
+export type Sewn = Pick<LinkStitchGeometry, "text" | "sectionPitch" | "stations" | "needles" | "coverThickness" | "holesAlong" | "holeDistance">;
 
 /** Lengths that every station has alike. Folds and boards lie on each other, so a way along the spine is counted from middle to middle. */
 interface Ways {
