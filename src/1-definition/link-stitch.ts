@@ -9,6 +9,8 @@ import { length } from "./length-fields.ts";
 import type { Field, FieldContext } from "./leaf.ts";
 import { plainStations, textBlock, textBlockMaterials, textBlockMeasured } from "./text-block-keys.ts";
 import type { PlainStationKeys, TextBlockKeys } from "./text-block-keys.ts";
+import { threadKeys } from "./thread-keys.ts";
+import type { ThreadKeys } from "./thread-keys.ts";
 
 declare module "./types.ts" {
   interface BindingBooks {
@@ -19,11 +21,8 @@ declare module "./types.ts" {
 /** The `book:` section of a link stitch. */
 export interface LinkStitchBook {
   readonly "text block": TextBlockKeys;
-  readonly sewing: PlainStationKeys & {
-    readonly needle: "one curved" | "two";
-    /** The longest thread that is comfortable on a needle. */
-    readonly needleful: Length;
-  };
+  readonly sewing: PlainStationKeys & { readonly needle: "one curved" | "two" };
+  readonly thread: ThreadKeys;
   readonly boards: {
     readonly thickness: Length;
     readonly square: Length;
@@ -44,8 +43,8 @@ function book(context: FieldContext): Field<LinkStitchBook> {
       needle: choice({ about: "One curved needle for all stations, or a thread with two needles for each pair of stations, which wants an even number of them.", of: ["one curved", "two"], default: "one curved" }),
       // End stations 10 to 20 mm in: common practice, no source.
       ...plainStations(context, { count: { least: 2, most: 12, default: 5 }, fromEnd: { mm: mm(15), in: inches(5, 8), text: "15 mm, or 5/8 in" } }),
-      needleful: length(context, { about: "The longest thread that is comfortable on a needle; a longer one is cut and joined.", least: "300", most: "10000", default: { mm: mm(1500), in: inches(60) }, defaultText: "1500 mm, or 60 in", example: "1500 mm" }),
     }, { about: "Needles, and where the thread goes through the folds.", example: "{stations: 5}" }),
+    thread: threadKeys(context),
     boards: mappingWithDefaults({
       thickness: length(context, { about: "Thickness of a board, without covering.", least: "1", most: "10", default: { mm: mm(3), in: inches(1, 8) }, defaultText: "3 mm, or 1/8 in", example: "3 mm" }),
       // Bean & Brodhead 1918, Problem VIII A: the cover overhangs by about 1/8 in.

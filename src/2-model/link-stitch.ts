@@ -1,6 +1,7 @@
 // The link stitch: sections linked to each other and to two boards by the sewing thread alone, the spine left open.
+import { threadCutTo } from "../1-definition/thread-keys.ts";
 import type { Definition } from "../1-definition/types.ts";
-import { addLengths, divideLength, inches, mm, subtractLength } from "../units/length.ts";
+import { addLengths, divideLength, subtractLength } from "../units/length.ts";
 import type { BuildBinding } from "./binding.ts";
 import { openLedger } from "./ledger.ts";
 import type { Ledger } from "./ledger.ts";
@@ -32,9 +33,9 @@ export const build: BuildBinding<"link-stitch"> = (definition) => {
   const boards = makeBoards(definition, stations, ledger);
   const sectionPitch = ledger.compute("section pitch", "spine thickness / sections", { meaning: "one section in the sewn spine, with what its thread adds", source: "geometry", shownAs: "thickness" });
   const sewn = { text, sectionPitch, stations, needles: book.sewing.needle === "two" ? 2 : 1, ...boards } as const;
-  const thread = cutThread(sewn, definition, ledger);
+  const thread = sew(sewn, definition, ledger);
   const geometry: LinkStitchGeometry = {
-    ...sewn, thread,
+    ...sewn,
     stationEnds: { head: ledger.length("station from head"), tail: subtractLength(text.pageHeight, stations.at(-1)!.at) },
   };
   const parts = listParts(geometry, definition);
@@ -46,19 +47,16 @@ export const build: BuildBinding<"link-stitch"> = (definition) => {
     parts,
     scores: [],
     holes,
+    thread,
     geometry,
-    findings: findFaults({ definition, ledger, geometry, parts, holes }),
+    findings: findFaults({ definition, ledger, geometry, thread, parts, holes }),
   };
 };
 
 /** The way of the thread, its length, and beside it the trade's rule of thumb, which is no more than a check. */
-function cutThread(sewn: Sewn, definition: Definition<"link-stitch">, ledger: Ledger): Thread {
-  const inInches = definition.units.governing === "in";
-  ledger.give("needleful", definition.book.sewing.needleful, definition.defaulted.has("book/sewing/needleful") ? "default" : "given",
-    { meaning: "the longest thread that is comfortable on a needle", source: "common practice, no source: about 1.5 m" });
-  const tail = ledger.choose("thread end", inInches ? inches(4) : mm(100), "enough to tie and to hide", { meaning: "left hanging where a thread starts, ends or is joined", source: "common practice, no source" });
-  const waste = ledger.choose("thread in the needle", inInches ? inches(6) : mm(150), "what cannot be sewn up", { meaning: "thread that stays in the needle", source: "common practice, no source" });
-  const thread = threadOf(sewBook(sewn, tail), { needleful: ledger.length("needleful"), joinEnd: tail, waste, cutTo: inInches ? inches(1) : mm(10) });
+function sew(sewn: Sewn, definition: Definition<"link-stitch">, ledger: Ledger): Thread {
+  const { thread: keys } = definition.book;
+  const thread = threadOf(sewBook(sewn, keys.tail), { needleful: keys.needleful, joinEnd: keys["join end"], waste: keys.waste, cutTo: threadCutTo[definition.units.governing] });
   enterThread(ledger, thread);
   ledger.compute("thread by rule of thumb", "(sections + 3) * page height",
     { meaning: "sections and two covers, each one page height, and one more: a check on the thread length, no more", source: "common practice, no source" });

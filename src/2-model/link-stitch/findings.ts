@@ -6,6 +6,7 @@ import { printLength, printThickness } from "../../units/print-length.ts";
 import { findDeviations, findEdgeFaults, findGrainFaults } from "../findings.ts";
 import type { Ledger } from "../ledger.ts";
 import { findThreadFaults } from "../sewing/findings.ts";
+import type { Thread } from "../sewing/types.ts";
 import { findTextBlockFaults } from "../text-block/findings.ts";
 import { findStationFaults } from "../text-block/stations.ts";
 import type { Finding, Hole, Part } from "../types.ts";
@@ -15,6 +16,7 @@ interface Evidence {
   readonly definition: Definition<"link-stitch">;
   readonly ledger: Ledger;
   readonly geometry: LinkStitchGeometry;
+  readonly thread: Thread;
   readonly parts: readonly Part[];
   readonly holes: readonly Hole[];
 }
@@ -25,7 +27,7 @@ export function findFaults(evidence: Evidence): readonly Finding[] {
   return [
     ...stationFaults(evidence), ...boardFaults(evidence), ...coveringFaults(evidence),
     ...findTextBlockFaults(geometry.text, definition, ledger), ...findStationFaults(geometry.stations, definition, "book/sewing", ledger),
-    ...findThreadFaults(geometry.thread, ledger.length("needleful"), definition, "book/sewing/needleful"),
+    ...findThreadFaults(evidence.thread, definition.book.thread.needleful, definition, "book/thread/needleful"),
     ...findEdgeFaults(holes.filter(({ part }) => part === "board"), parts, definition, { path: "book/boards/hole distance", remedy: "set the holes further from the edge, or make them smaller" }),
     ...findGrainFaults(parts, definition), ...findDeviations(ledger.values, definition),
   ];

@@ -1,6 +1,5 @@
 // The geometry only a link stitch has: what its steps, figures and templates need besides parts and holes.
 import type { Length } from "../../units/length.ts";
-import type { Thread } from "../sewing/types.ts";
 import type { TextBlock } from "../text-block/block.ts";
 import type { Station } from "../text-block/stations.ts";
 
@@ -13,7 +12,6 @@ export interface LinkStitchGeometry {
   /** From head and tail of the pages to the end stations. */
   readonly stationEnds: { readonly head: Length; readonly tail: Length };
   readonly needles: 1 | 2;
-  readonly thread: Thread;
 
   readonly covered: boolean;
   readonly square: Length;
