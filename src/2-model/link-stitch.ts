@@ -56,7 +56,7 @@ export const build: BuildBinding<"link-stitch"> = (definition) => {
 /** The way of the thread, its length, and beside it the trade's rule of thumb, which is no more than a check. */
 function sew(sewn: Sewn, definition: Definition<"link-stitch">, ledger: Ledger): Thread {
   const { thread: keys } = definition.book;
-  const thread = threadOf(sewBook(sewn, keys.tail), { needleful: keys.needleful, joinEnd: keys["join end"], waste: keys.waste, cutTo: threadCutTo[definition.units.governing] });
+  const thread = { ...threadOf(sewBook(sewn, keys.tail), { needleful: keys.needleful, joinEnd: keys["join end"], waste: keys.waste, cutTo: threadCutTo[definition.units.governing] }), twoNeedles: sewn.needles === 2 };
   enterThread(ledger, thread);
   ledger.compute("thread by rule of thumb", "(sections + 3) * page height",
     { meaning: "sections and two covers, each one page height, and one more: a check on the thread length, no more", source: "common practice, no source" });

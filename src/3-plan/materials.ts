@@ -1,6 +1,7 @@
 // The materials of one book: what each part is cut from, hardware, and the adhesives the steps use.
 import type { Definition } from "../1-definition/types.ts";
 import type { Model } from "../2-model/types.ts";
+import { piecesToCut } from "../2-model/sewing/thread.ts";
 import { addLengths, multiplyLength, noLength } from "../units/length.ts";
 import type { CutItem, MaterialNeed, Step } from "./types.ts";
 import { listInWords } from "./wording.ts";
@@ -37,12 +38,12 @@ export function listMaterials(definition: Definition, model: Model, cutList: rea
 function threadToCut(definition: Definition, model: Model, say: Wording): readonly MaterialNeed[] {
   const material = definition.materials["thread"];
   if (!material || !model.thread) return [];
-  const { needlefuls, length } = model.thread;
-  const lengths = [...new Set(needlefuls.map((each) => say.size(each.length)))];
+  const { length } = model.thread;
+  const pieces = piecesToCut(model.thread).map((each) => `${say.size(each.length)}${each.needles === 2 ? ", a needle at each end" : ""}`);
   return [{
     role: "thread", name: material.name, quantity: `${say.size(length)} in all`, thickness: material.thickness ? say.thickness(material.thickness) : "",
     note: material.thicknessFrom === "default" ? "thickness is our default: measure yours" : "",
-    pieces: lengths.map((text) => `${needlefuls.filter((each) => say.size(each.length) === text).length} × ${text}`),
+    pieces: [...new Set(pieces)].map((text) => `${pieces.filter((each) => each === text).length} × ${text}`),
   }];
 }
 

@@ -83,5 +83,5 @@ function coverBoards(lined: boolean, definition: Definition<"link-stitch">, ledg
 
 /** The holes of both boards, named by board and station: "front-1" is nearest to the head of the front board. */
 export function boardHoles({ holesAlong, holeDistance, holeDiameter }: BoardGeometry): readonly Hole[] {
-  return ["front", "back"].flatMap((side) => holesAlong.map((along, k): Hole => ({ id: `${side}-${k + 1}`, part: "board", along, across: holeDistance, diameter: holeDiameter })));
+  return ["front", "back"].flatMap((side) => holesAlong.map((along, k): Hole => ({ id: `${side}-${k + 1}`, part: "boards", along, across: holeDistance, diameter: holeDiameter })));
 }

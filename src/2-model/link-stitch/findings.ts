@@ -28,7 +28,7 @@ export function findFaults(evidence: Evidence): readonly Finding[] {
     ...stationFaults(evidence), ...boardFaults(evidence), ...coveringFaults(evidence),
     ...findTextBlockFaults(geometry.text, definition, ledger), ...findStationFaults(geometry.stations, definition, "book/sewing", ledger),
     ...findThreadFaults(evidence.thread, definition.book.thread.needleful, definition, "book/thread/needleful"),
-    ...findEdgeFaults(holes.filter(({ part }) => part === "board"), parts, definition, { path: "book/boards/hole distance", remedy: "set the holes further from the edge, or make them smaller" }),
+    ...findEdgeFaults(holes.filter(({ part }) => part === "boards"), parts, definition, { path: "book/boards/hole distance", remedy: "set the holes further from the edge, or make them smaller" }),
     ...findGrainFaults(parts, definition), ...findDeviations(ledger.values, definition),
   ];
 }

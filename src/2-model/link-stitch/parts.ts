@@ -10,7 +10,7 @@ export function listParts(geometry: LinkStitchGeometry, definition: Definition<"
   const cut = { grain: "height", readyMade: false, note: "", features: [] } as const;
   const parts: Part[] = [
     folioPart(geometry.text),
-    { ...cut, id: "board", name: "board", material: "board", count: 2, height: geometry.boardHeight, width: geometry.boardWidth, thickness: geometry.boardThickness, note: "front and back" },
+    { ...cut, id: "boards", name: "boards", material: "board", count: 2, height: geometry.boardHeight, width: geometry.boardWidth, thickness: geometry.boardThickness, note: "front and back" },
   ];
   if (geometry.covering) {
     const { height, width, thickness } = geometry.covering;

@@ -59,7 +59,7 @@ function waysOf({ text, sectionPitch, coverThickness, holeDistance }: Sewn): Way
 
 function placesOf({ text, sectionPitch, stations, coverThickness, holesAlong, holeDistance }: Sewn): readonly Place[] {
   const board = (side: Board, depth: Length): readonly Place[] => stations.map((_, k) => ({
-    id: hole(side, k + 1), name: `${k + 1}`, kind: "hole", part: "board", hole: `${side}-${k + 1}`, along: holesAlong[k]!, across: holeDistance, depth,
+    id: hole(side, k + 1), name: `hole ${k + 1}`, kind: "hole", part: "boards", hole: `${side}-${k + 1}`, along: holesAlong[k]!, across: holeDistance, depth,
   }));
   const block = multiplyLength(sectionPitch, text.sections);
   const sections = Array.from({ length: text.sections }, (_, i) => stations.map((station, k): Place => ({
@@ -80,14 +80,17 @@ function insideRun(section: number, a: number, b: number): string {
 
 /**
  * From a section's hole, outside: round the board's spine edge, along its outer face, through its hole, back between board and section,
- * and once round the thread just laid where it enters there. Ends where it began; the number of the move over the board's edge is given back.
+ * and once round the thread just laid where it comes out there; then into the hole where it began, or up to the next section.
+ * The number of the move over the board's edge is given back.
  */
-function sewOnBoard(path: OpenPath, board: Board, section: number, station: number, ways: Ways): number {
+function sewOnBoard(path: OpenPath, board: Board, section: number, station: number, ways: Ways, climb = false): number {
   const run = `${board} board ${station}`;
   const over = path.around("board", { place: hole(board, station), side: "outside" }, ways.overBoard, run);
   path.through("inside", ways.cover);
   path.around("board", { place: hole(section, station), side: "outside" }, ways.underBoard, run);
-  path.link(over, linkUnder(noLength, ways.thread));
+  const hook = linkUnder(noLength, ways.thread);
+  if (climb) path.link(over, addLengths(hook, ways.pitch), { to: hole(section + 1, station) });
+  else path.link(over, hook);
   return over;
 }
 
@@ -106,7 +109,6 @@ function sewWithOne({ text, stations }: Sewn, places: readonly Place[], ways: Wa
   const path = openPath({ places, at: { place: hole(1, 1), side: "inside" }, tail, pass: passName(1, sections) });
   // The stitch that spans from the section before at each station: what the next but one section links under.
   const stitch = new Map<number, number>();
-  let arrived = 0;
   const wanted: Run[] = [];
   const inside = (section: number, from: number, to: number): void => {
     path.along(hole(section, to), { run: insideRun(section, from, to) });
@@ -115,14 +117,14 @@ function sewWithOne({ text, stations }: Sewn, places: readonly Place[], ways: Wa
 
   for (const station of fromHead) {
     path.through("outside", ways.fold);
-    stitch.set(station, sewOnBoard(path, "front", 1, station, ways));
-    if (station === stations.length) break;
+    const isLast = station === stations.length;
+    stitch.set(station, sewOnBoard(path, "front", 1, station, ways, isLast));
+    if (isLast) break;
     path.through("inside", ways.fold);
     if (station === 1) path.knot(knotLength(ways.thread));
     inside(1, station, station + 1);
   }
-  // The board has no stitch of a section before it, so the thread climbs straight on.
-  arrived = path.link(stitch.get(stations.length)!, addLengths(ways.pitch, linkUnder(noLength, ways.thread)), { to: hole(2, stations.length) });
+  let arrived = path.last;
 
   for (let section = 2; section <= sections; section += 1) {
     const isLast = section === sections;
@@ -161,7 +163,7 @@ function knotLength(thread: Length): Length {
  */
 function sewHalf({ text }: Sewn, places: readonly Place[], ways: Ways, tail: Length, first: number, other: number): ThreadPath {
   const { sections } = text;
-  const path = openPath({ places, at: { place: hole(1, first), side: "inside" }, tail, pass: passName(1, sections) });
+  const path = openPath({ places, at: { place: hole(1, first), side: "inside" }, tail: noLength, pass: passName(1, sections) });
   const wanted: Run[] = [];
   let [at, next] = [first, other];
   path.through("outside", ways.fold);
