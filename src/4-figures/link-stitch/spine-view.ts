@@ -12,7 +12,7 @@ import type { SceneItem } from "../scene.ts";
 import { drawPass } from "../sewing/pass-view.ts";
 
 /** On paper, not to scale: one section, a board's edge, what is shown of its outside, and where its holes lie on that. */
-const paper = { section: 7, edge: 3, face: 13, hole: 8 } as const;
+const paper = { section: 8.5, edge: 4, face: 14, hole: 9 } as const;
 
 /** What of the book is on the table. */
 export interface SpineStage {
@@ -93,7 +93,8 @@ function threadItems(path: ThreadPath, index: number, view: View, { from, to, fr
     return section ? Number(section[1]) >= from && Number(section[1]) <= to : id.startsWith("front") ? frontBoard : backBoard;
   }));
   const used = new Set(path.moves.flatMap((move) => [move.from.place, move.to.place]));
-  const moves = path.moves.filter((move) => shown.has(move.from.place) && shown.has(move.to.place) && (pass === 0 || move.pass <= pass));
+  // The turn round the thread on a board's edge is shown from near by, in a drawing of its own.
+  const moves = path.moves.filter((move) => shown.has(move.from.place) && shown.has(move.to.place) && (pass === 0 || move.pass <= pass) && !isTurn(move, path));
   const at = (place: Place): Point => {
     const [owner, station] = place.id.split("/") as [string, string];
     const x = view.stations[Number(station) - 1]!;
@@ -105,10 +106,16 @@ function threadItems(path: ThreadPath, index: number, view: View, { from, to, fr
   const drawing = drawPass({
     path: { ...path, places: new Map([...shown].filter(([id]) => used.has(id))), moves }, pass, at, facing: "outside",
     aside: index % 2 === 0 ? point(1.4, 1.4) : point(-1.4, -1.4),
-    edgeOf: (move, hole) => point(hole.x + (move.from.side === "inside" ? 1.5 : -0.7), edgeY(move)),
+    edgeOf: (move, hole) => point(hole.x + (move.from.side === "inside" ? 2 : -1), edgeY(move)),
     catchOf: (move) => caught(move, path, at, view),
   });
   return drawing.items;
+}
+
+/** Whether a move goes round the thread that this very pass laid over a board's edge, and stays where it is. */
+function isTurn(move: Move, path: ThreadPath): boolean {
+  const under = move.kind === "link" && move.under !== null ? path.moves[move.under - 1]! : null;
+  return under?.kind === "edge" && under.pass === move.pass && move.from.place === move.to.place;
 }
 
 /** Between the two sections before, or at the edge of the board where there is none. */
