@@ -1,6 +1,7 @@
 // The link stitch's figures and templates by id; each has its own file in `link-stitch/`.
 import "../2-model/link-stitch.ts";
 import type { BindingDrawings } from "./binding.ts";
+import { draftCornerTemplate } from "./bench/corner-template.ts";
 import { drawCoveredBoard } from "./bench/covered-board.ts";
 import { drawCutParts } from "./bench/cut-parts.ts";
 import { drawLinedBoard } from "./bench/lined-board.ts";
@@ -50,5 +51,9 @@ export const drawings: BindingDrawings<"link-stitch"> = {
   templates: {
     "station-template": draftStationTemplate,
     "board-template": draftBoardTemplate,
+    "corner-template": (input) => {
+      const { covered, turnIn, cornerDistance } = input.model.geometry;
+      return covered ? draftCornerTemplate(input, { turnIn, cornerDistance, covering: "covering", stuff: "covering", whole: "board with its covering", board: "board" }) : null;
+    },
   },
 };

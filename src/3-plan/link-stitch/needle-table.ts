@@ -30,9 +30,16 @@ function words(move: Move, path: ThreadPath): string {
   const caught = move.kind === "link" && move.under !== null ? path.moves[move.under - 1] : undefined;
   const isOwn = caught?.kind === "edge" && caught.pass === move.pass;
   const climbs = move.from.place !== move.to.place;
-  if (isOwn) return climbs ? "once round the thread on the board’s edge and up to the next section" : "once round the thread on the board’s edge";
+  if (isOwn) return climbs ? "once round the thread on the edge and up to the next section" : "once round the thread on the edge";
   if (move.kind === "link" || move.kind === "kettle") return climbs ? "under the stitch below and up to the next section" : "under the stitch below";
-  if (move.kind === "edge") return move.to.side === "outside" && path.places.get(move.to.place)!.part === "boards" ? `round the board’s edge and along its outside to ${path.places.get(move.to.place)!.name}` : "back between board and section";
-  if (move.kind === "hole" && path.places.get(move.to.place)!.part === "boards") return `through ${path.places.get(move.to.place)!.name} to the inside of the board`;
+  const to = path.places.get(move.to.place)!;
+  if (move.kind === "edge") return to.part === "boards" ? `round the board’s edge to ${to.name}` : "back under the board".replace("under", beside(move, path));
+  if (move.kind === "hole") return move.to.side === "inside" ? (to.part === "boards" ? "in there" : "in") : "out";
+  if (move.kind === "run") return "along the inside";
   return wordsForMove(move, path);
+}
+
+/** Between board and section: over the front board, under the back board, as they lie while they are sewn. */
+function beside(move: Move, path: ThreadPath): string {
+  return path.places.get(move.from.place)!.hole?.startsWith("front") ? "over" : "under";
 }

@@ -25,7 +25,6 @@ function cutThread({ model, say }: PlanContext<"link-stitch">): DraftStep {
       pieces.length === 1 ? `Cut one length of thread, ${say.size(pieces[0]!.length)}.` : `Cut ${pieces.length} lengths of thread, as listed below; ${two ? "tie a slip of paper with its number to each" : "thread the first, keep the others in order"}.`,
       "Draw it twice over the beeswax and once through your fingers; waxed thread needs neither.",
       two ? "Put a needle on each end of each length." : "Thread the curved needle and leave a hand’s width hanging from its eye. Do not double the thread and make no knot.",
-      ...joinSentences(model, say),
     ],
     ...(pieces.length > 1 ? { table: {
       caption: "Lengths of thread as cut", columns: ["length", "cut", two ? "for" : ""].filter((each) => each !== ""),
@@ -58,7 +57,7 @@ function sewFirst(context: PlanContext<"link-stitch">): DraftStep {
   const tail = context.say.size(context.definition.book.thread.tail);
   return {
     ...sewingStep(context), id: "sew-first-section", title: "Sew section 1 to the front board",
-    action: needles === 1 ? [
+    action: [...(needles === 1 ? [
       "Lay the front board outside down, its spine edge at the edge of the table, and section 1 on it, head to head, fold level with the board’s spine edge.",
       `Open the section in its middle. From inside, go out at station 1; leave ${tail} of thread inside.`,
       "Take the thread round the board’s spine edge and along its outside to hole 1. Go in there, so that the needle comes out between board and section.",
@@ -72,7 +71,7 @@ function sewFirst(context: PlanContext<"link-stitch">): DraftStep {
       "Pass each needle once round its own thread on the board’s edge and go in again at its station. Pull both snug.",
       "Cross over inside: the needle from station 1 comes out at 2, the one from 2 at 1. Lay section 2 on and take each once under the stitch below and straight up to section 2.",
       ...(last > 2 ? [`Sew the other ${last === 4 ? "pair" : "pairs"} of stations in the same way, each with its own length.`] : []),
-    ],
+    ]), ...joinSentences(model.thread!, 1, 1)],
     table: needleTable(model.thread!.paths[0]!, 1),
     sizes: [{ label: "thread left inside", text: needles === 1 ? tail : "none: both halves equally long" }],
     minutes: 10 + 5 * last, figure: "sew-first-section",
@@ -87,7 +86,7 @@ function sewSecond(context: PlanContext<"link-stitch">): DraftStep {
   const last = stations.length;
   return {
     ...sewingStep(context), id: "sew-second-section", title: "Sew section 2",
-    action: needles === 1 ? [
+    action: [...(needles === 1 ? [
       `Go in at station ${last} of section 2 and along inside to ${last === 2 ? "station 1" : `station ${last - 1}`}. Come out.`,
       ...(last > 2 ? [
         "Slip the needle, eye first, behind the stitch that goes from section 1 to the board, below the station where you came out. Draw the thread through: it hangs in that stitch now.",
@@ -100,7 +99,7 @@ function sewSecond(context: PlanContext<"link-stitch">): DraftStep {
       "Slip each needle, eye first, behind the stitch that goes from section 1 to the board, below the station where it came out. Draw the thread through: it hangs in that stitch now.",
       "Lay section 3 on, head to head, and take each thread straight up to section 3.",
       ...(last > 2 ? ["Do the other pairs of stations before you go on to section 3."] : []),
-    ],
+    ]), ...joinSentences(model.thread!, 2, 2)],
     table: needleTable(model.thread!.paths[0]!, 2), sizes: [{ label: "stations", text: String(last) }],
     minutes: 8 + 2 * last, figure: "sew-second-section",
     check: `At every station${needles === 1 && last > 2 ? " between the ends" : ""} a little loop hangs in the stitch below; sections 1 and 2 lie close together.`,
@@ -116,7 +115,7 @@ function sewLater(context: PlanContext<"link-stitch">): DraftStep {
   const which = until === 3 ? "section 3" : `sections 3 to ${until}`;
   return {
     ...sewingStep(context), id: "sew-later-sections", title: `Sew ${which}`,
-    action: needles === 1 ? [
+    action: [...(needles === 1 ? [
       "Go in at the end station where the thread stands, along inside to the next station, and come out.",
       ...(last > 2 ? ["Slip the needle behind the link between the two sections before, always from the same side, and go back in where you came out. Go on like this from station to station."] : []),
       "At the last station come out, slip the needle behind the stitch between the two sections before, and pull snug along the fold.",
@@ -127,7 +126,7 @@ function sewLater(context: PlanContext<"link-stitch">): DraftStep {
       "Slip each needle behind the link between the two sections before, always from the same side, and pull snug.",
       until === 3 ? `Leave the needles hanging: section ${text.sections} goes on together with the back board.` : `Lay the next section on and climb straight up to it. Go on like this to section ${until}; sew all pairs of a section before the next is laid on.`,
       "Press the sections down with your thumb before you pull each link tight.",
-    ],
+    ]), ...joinSentences(model.thread!, 3, until)],
     table: needleTable(model.thread!.paths[0]!, 3),
     sizes: [{ label: "each section adds to the spine", text: say.about(say.thickness(sectionPitch)) }],
     minutes: Math.ceil((until - 2) * (4 + 1.5 * last)), figure: "sew-later-sections",
@@ -145,7 +144,7 @@ function sewLast(context: PlanContext<"link-stitch">): DraftStep {
   return {
     ...sewingStep(context), id: "sew-last-section", title: `Sew section ${sections} and the back board`,
     tools: [...needleTools(needles === 2), "scissors"], cautions: ["needle", "scissors"],
-    action: needles === 1 ? [
+    action: [...(needles === 1 ? [
       `Lay section ${sections} and the back board on, outside up, heads and spine edges level.`,
       `Take the thread round the board’s spine edge and along its outside to hole ${starts}, in there, once round the thread on the board’s edge, and into section ${sections} at station ${starts}.`,
       "Go along inside to the next station and out. Link under the stitch between the two sections before, then take the board: round its edge, in at its hole, once round the thread, and in at the same station.",
@@ -154,7 +153,7 @@ function sewLast(context: PlanContext<"link-stitch">): DraftStep {
       `Lay section ${sections} and the back board on, outside up, heads and spine edges level.`,
       "Take each thread from its climb round the board’s spine edge and along its outside to the hole of the same number, in there, and once round the thread on the board’s edge.",
       `Go in at the same station of section ${sections}. Tie the two ends of each pair to each other inside the fold with two half knots, and cut them off ${say.size(definition.book.thread.tail)} from the knot.`,
-    ],
+    ]), ...joinSentences(model.thread!, sections, sections)],
     table: needleTable(model.thread!.paths[0]!, model.thread!.paths[0]!.passes.length),
     sizes: [{ label: "thread left after the knot", text: say.size(definition.book.thread.tail) }],
     minutes: 12 + 5 * stations.length, figure: "sew-last-section",

@@ -57,7 +57,7 @@ export function drawLastSection(input: DrawingInput<"link-stitch">): FigureDraft
   return drawStage(input, {
     id: "sew-last-section", title: `Section ${sections} and the back board`, from: Math.max(1, sections - 2), to: sections, frontBoard: sections === 3, backBoard: true, pass: sections,
     detail: { heading: "Across the spine at one station, not to scale", items: drawBoardDetail("back"), words: boardWords },
-    about: "At each station the thread first links below, then takes the board.",
+    about: input.model.geometry.needles === 2 ? "Each thread comes up from its link and takes the board." : "At each station the thread first links below, then takes the board.",
   });
 }
 

@@ -12,7 +12,7 @@ import type { SceneItem } from "../scene.ts";
 import { drawPass } from "../sewing/pass-view.ts";
 
 /** On paper, not to scale: one section, a board's edge, what is shown of its outside, and where its holes lie on that. */
-const paper = { section: 8.5, edge: 4, face: 14, hole: 9 } as const;
+const paper = { section: 7.5, edge: 3.6, face: 12, hole: 8 } as const;
 
 /** What of the book is on the table. */
 export interface SpineStage {

@@ -73,7 +73,7 @@ function leaves(at: (x: number, y: number) => Point, middle: number): readonly S
 }
 
 /** Sections of the link's detail, in millimetres of paper. */
-const face = { width: 44, section: 11 } as const;
+const face = { width: 44, section: 9 } as const;
 
 /** Words for the numbers in the link's drawing. */
 export const linkWords = "1 out, 2 behind the stitch below, 3 in again where you came out.";
