@@ -8,7 +8,7 @@ import { listMeasureBoxes, listValues } from "./appendix.ts";
 import type { PlanBinding } from "./binding.ts";
 import { listCuts } from "./cut-list.ts";
 import { listMaterials } from "./materials.ts";
-import { fillProse, openProse } from "./prose.ts";
+import { fillProse, findUnprintedProse, openProse } from "./prose.ts";
 import { gatherSafety } from "./safety.ts";
 import { splitIntoSittings } from "./schedule.ts";
 import { applyStepChanges } from "./step-changes.ts";
@@ -52,5 +52,5 @@ export function makePlan(definition: Definition, model: Model): { readonly plan:
     findings: [...model.findings, ...findTimeFaults(draft.steps, steps, definition)],
     prose: fillProse(definition, prose),
   };
-  return { plan, problems: prose.problems };
+  return { plan, problems: [...prose.problems, ...findUnprintedProse(definition, steps.map((step) => step.id))] };
 }

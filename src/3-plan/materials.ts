@@ -30,7 +30,20 @@ export function listMaterials(definition: Definition, model: Model, cutList: rea
       note: matters && material.thicknessFrom === "default" ? "thickness is our default: measure yours" : "",
     };
   });
-  return [...cutMaterials, ...hardware(definition, model, say), ...adhesivesUsed(steps)];
+  return [...cutMaterials, ...threadToCut(definition, model, say), ...hardware(definition, model, say), ...adhesivesUsed(steps)];
+}
+
+/** The sewing thread, in the lengths that go on a needle. */
+function threadToCut(definition: Definition, model: Model, say: Wording): readonly MaterialNeed[] {
+  const material = definition.materials["thread"];
+  if (!material || !model.thread) return [];
+  const { needlefuls, length } = model.thread;
+  const lengths = [...new Set(needlefuls.map((each) => say.size(each.length)))];
+  return [{
+    role: "thread", name: material.name, quantity: `${say.size(length)} in all`, thickness: material.thickness ? say.thickness(material.thickness) : "",
+    note: material.thicknessFrom === "default" ? "thickness is our default: measure yours" : "",
+    pieces: lengths.map((text) => `${needlefuls.filter((each) => say.size(each.length) === text).length} × ${text}`),
+  }];
 }
 
 /** Posts are counted, not cut; other bindings without holes for posts have none. */

@@ -39,6 +39,15 @@ export function fillProse(definition: Definition, prose: Prose): ReadonlyMap<str
   return bySlot;
 }
 
+/** Warnings for texts that belong to a step which this book does not have: they are kept, and printed once it has. */
+export function findUnprintedProse(definition: Definition, steps: readonly string[]): readonly Problem[] {
+  return definition.prose.filter(({ slot }) => slot !== "introduction" && slot !== "closing" && !steps.includes(slot)).map(({ slot, place }) => ({
+    code: "step-file-unknown", severity: "warning", place,
+    message: `this text is not printed, because this book has no step "${slot}"`,
+    hint: "switch on what the step belongs to, or move the text to another step",
+  }));
+}
+
 function namesOf(definition: Definition, model: Model, say: Wording): ReadonlyMap<string, string> {
   const names = new Map<string, string>();
   for (const value of model.values.values()) names.set(value.name, printValue(value, definition));

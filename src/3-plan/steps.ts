@@ -1,6 +1,6 @@
 // Turns drafted steps into printed ones: numbers, sizes of the parts, cautions, what to wait for and what to do meanwhile.
 import { cautions } from "../catalogue/cautions.ts";
-import type { Caution } from "../catalogue/cautions.ts";
+import type { Caution, CautionId } from "../catalogue/cautions.ts";
 import type { Adhesive, Definition } from "../1-definition/types.ts";
 import type { Model } from "../2-model/types.ts";
 import type { DraftStep } from "./binding.ts";
@@ -34,7 +34,7 @@ export function finishSteps(drafts: readonly DraftStep[], bench: Bench): readonl
     before: (draft.needs ?? []).filter((need) => waitAfter(need.step, need.until, drafts, bench.definition) > 0).map((need) =>
       `Needs the ${need.what} (step ${numbers.get(need.step)}) ${need.until === "set" ? "to have set" : "to be dry"}: ${bench.say.duration(waitAfter(need.step, need.until, drafts, bench.definition))} at least.`).join(" "),
     adhesive: draft.glueing ? adhesiveNote(draft.glueing.job, bench) : null,
-    cautions: [...draft.cautions.map((id): Caution => cautions[id]), ...(draft.notices ?? []).map((notice): Caution => ({ signal: "NOTICE", ...notice }))],
+    cautions: [...cautionsOf(draft, bench.definition).map((id): Caution => cautions[id]), ...(draft.notices ?? []).map((notice): Caution => ({ signal: "NOTICE", ...notice }))],
     ownCautions: [],
     figure: draft.figure,
     picture: null,
@@ -60,6 +60,12 @@ export function waitAfter(stepId: string, until: "set" | "dry", drafts: readonly
   return until === "set" ? adhesive.setMinutes : adhesive.dryMinutes;
 }
 
+/** A step's own cautions, and the one about vapour and fire where its adhesive gives off solvent. */
+function cautionsOf(draft: DraftStep, definition: Definition): readonly CautionId[] {
+  const solvent = draft.glueing !== undefined && definition.adhesives[draft.glueing.job]!.solvent;
+  return solvent ? ["solvent", ...draft.cautions.filter((id) => id !== "solvent")] : draft.cautions;
+}
+
 function sizeOf(id: string, { model, say, cutList }: Bench): { readonly label: string; readonly text: string } {
   const part = model.parts.find((each) => each.id === id);
   if (!part) throw new Error(`internal error: a step names the unknown part "${id}"`);
@@ -77,7 +83,7 @@ function adhesiveNote(job: string, { definition, say }: Bench): Step["adhesive"]
 function timesInWords(adhesive: Adhesive, say: Wording): string {
   const open = adhesive.openMinutes === null ? "no hurry to close the joint" : `close the joint within ${say.duration(adhesive.openMinutes)}`;
   if (adhesive.setMinutes === 0 && adhesive.dryMinutes === 0) return `${open}; holds at once`;
-  return `${open}; handle gently after ${say.duration(adhesive.setMinutes)}, bend or pierce after ${say.duration(adhesive.dryMinutes)}; longer when the air is damp or the coat thick`;
+  return `${open}; set in ${say.duration(adhesive.setMinutes)}, dry in ${say.duration(adhesive.dryMinutes)}, later in damp air`;
 }
 
 function waitOf(draft: DraftStep, drafts: readonly DraftStep[], numbers: ReadonlyMap<string, number>, { definition, say }: Bench): Wait | null {

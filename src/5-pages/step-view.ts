@@ -71,7 +71,8 @@ function viewStep(step: Step, plan: Plan, drawings: Drawings, setting: ProseSett
     title: step.title,
     minutes: printDuration(step.minutes),
     before: step.before,
-    parts: step.parts.map((part) => nameOfPart(part, plan.cutList)),
+    // A part whose size the step repeats is named there.
+    parts: step.parts.filter((part) => !isSized(part, step, plan.cutList)).map((part) => nameOfPart(part, plan.cutList)),
     tools: step.tools.map((tool) => plan.tools.find((known) => known.id === tool)?.name ?? tool),
     cautions: [
       ...step.cautions.map((caution) => viewCaution(caution.signal, printedText(sentences(caution.hazard, caution.consequence, caution.avoid)))),
@@ -116,6 +117,11 @@ export function sentences(...phrases: readonly string[]): string {
 export function stepList(steps: readonly number[]): string {
   if (steps.length === 0) return "";
   return `${steps.length === 1 ? "step" : "steps"}\u00a0${listInWords(steps.map(String))}`;
+}
+
+function isSized(part: string, step: Step, cutList: readonly CutItem[]): boolean {
+  const item = cutList.find((candidate) => candidate.part.id === part);
+  return item !== undefined && step.sizes.some(({ label }) => label === `${item.part.name} (${item.letter})`);
 }
 
 function nameOfPart(part: string, cutList: readonly CutItem[]): string {

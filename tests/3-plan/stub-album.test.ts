@@ -48,6 +48,15 @@ describe("steps", () => {
     }
   });
 
+  it("warn of vapour and fire wherever solvent cement is used, before every other caution", () => {
+    const cement = findAdhesive("contact cement")!;
+    const { steps } = planOf({ rest: { adhesives: Object.fromEntries(Object.keys(wetEverywhere.rest.adhesives).map((job) => [job, cement])) } }).plan;
+    const glueing = steps.filter((step) => step.adhesive !== null);
+    expect(glueing.length).toBeGreaterThan(5);
+    for (const step of glueing) expect(step.cautions[0]!.hazard, step.id).toMatch(/flammable vapour/);
+    for (const step of steps.filter((each) => each.adhesive === null)) expect(step.cautions.some((caution) => /flammable/.test(caution.hazard)), step.id).toBe(false);
+  });
+
   it("say \"about\" once before a size, in inches too", () => {
     expect(JSON.stringify(planOf({ units: "in", dual: true }).plan.steps.map((step) => [step.action, step.check]))).not.toContain("about about");
   });
@@ -151,6 +160,15 @@ describe("author's prose", () => {
     const { plan, problems } = planOf({ rest: { prose: [piece("Card {card.width}, {card width}, \\{plain\\}, {page paper.count} papers.")] } });
     expect(problems).toEqual([]);
     expect(plan.prose.get("introduction")).toBe("Card 375\u00a0mm, 375\u00a0mm, {plain}, 16 papers.");
+  });
+
+  it("for a step that this book does not have is a warning, and is not printed", () => {
+    const piece = { slot: "line-boards", markdown: "Rub it down twice.", place: { file: "content/x/prose/line-boards.md", span: null }, offsets: [] };
+    const definition = { ...stubAlbumDefinition({ book: { lining: false } }), prose: [piece] };
+    const { problems } = makePlan(definition, buildModel(definition).model);
+    expect(problems).toMatchObject([{ code: "step-file-unknown", severity: "warning", place: { file: piece.place.file } }]);
+    const lined = { ...stubAlbumDefinition({ book: { lining: true } }), prose: [piece] };
+    expect(makePlan(lined, buildModel(lined).model).problems).toEqual([]);
   });
 
   it("with an unknown name is a problem at that name, with the nearest known one", () => {

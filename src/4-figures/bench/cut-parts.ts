@@ -13,7 +13,7 @@ import type { CellSpec, PartCell } from "./part-cells.ts";
 import { sectionWords } from "./section-words.ts";
 
 /** The figure on paper: its width, the height wished for and the gaps between cells and shelves, in millimetres. */
-const room = { width: 165, height: 150, between: 5.5, shelves: 5.5 } as const;
+const room = { width: 165, height: 104, between: 5.5, shelves: 5.5 } as const;
 /** Widest part on paper; the card for many stubs is broken. */
 const widestPart = 118;
 /** Largest scale: parts of a very small book need not fill the page. */

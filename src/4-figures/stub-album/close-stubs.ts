@@ -19,7 +19,7 @@ import { sectionWords } from "../bench/section-words.ts";
 
 /** Room for the thickness of one closed stub and for its height with a break, in millimetres of paper. */
 const stubRoom = 11;
-const heightRoom = 34;
+const heightRoom = 24;
 
 export const drawCloseStubs: DrawFigure<"stub-album"> = (input) => {
   const { geometry } = input.model;

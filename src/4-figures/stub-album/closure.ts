@@ -15,7 +15,7 @@ import type { BoardInside } from "./board-inside.ts";
 import { sectionWords } from "../bench/section-words.ts";
 
 /** Room for the board on paper. */
-const room = { width: 46, height: 62 } as const;
+const room = { width: 42, height: 52 } as const;
 
 /** Figure `closure`; none for a book without ribbons. */
 export function drawClosure(input: DrawingInput<"stub-album">): FigureDraft | null {

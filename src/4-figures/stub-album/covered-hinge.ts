@@ -16,7 +16,7 @@ import type { Extent, HingeEdges } from "./hinge-edges.ts";
 import { sectionWords } from "../bench/section-words.ts";
 
 /** Room for the covered hinge on paper. */
-const room = { width: 50, height: 90 } as const;
+const room = { width: 50, height: 76 } as const;
 
 /** Figure `covered-hinge`. */
 export function drawCoveredHinge(input: DrawingInput<"stub-album">): FigureDraft {

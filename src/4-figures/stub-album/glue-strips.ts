@@ -18,7 +18,7 @@ import type { Extent, HingeEdges } from "./hinge-edges.ts";
 import { sectionWords } from "../bench/section-words.ts";
 
 /** Room for the cloth itself on paper: beside it stand the sizes. */
-const room = { width: 42, height: 88 } as const;
+const room = { width: 42, height: 72 } as const;
 /** Narrowest strip on paper that has room for its number. */
 const numberRoom = 5.6;
 /** Thickness of what is seen from the tail, on paper: too thick, so that layers can be told apart. */

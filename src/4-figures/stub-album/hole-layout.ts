@@ -19,7 +19,7 @@ import { area, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
 
 /** Room for the strip and the part of the board that is shown, on paper. */
-const room = { width: 60, height: 105 } as const;
+const room = { width: 60, height: 84 } as const;
 
 /** Figure `hole-layout`: the front cover's strip, spine edge to the left; the back cover is its mirror image. */
 export function drawHoleLayout(input: DrawingInput<"stub-album">): FigureDraft {

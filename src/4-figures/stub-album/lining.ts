@@ -15,7 +15,7 @@ import { boardGrain, boardInside, boardItems, edgeNames, freeEnd, gluedRibbon, n
 import { sectionWords } from "../bench/section-words.ts";
 
 /** Room for the board on paper. */
-const room = { width: 50, height: 70 } as const;
+const room = { width: 46, height: 56 } as const;
 
 /** Figure `lining`; none for a book without lining. */
 export function drawLining(input: DrawingInput<"stub-album">): FigureDraft | null {

@@ -24,7 +24,7 @@ import type { Datum, ScoreMarks } from "./score-marks.ts";
 type Input = DrawingInput<"stub-album">;
 
 /** Heights on paper in millimetres: of the whole card when it carries the figures, of it as an overview, of a band's strip (low when there are many; a mountain fold's dashes still show once). */
-const room = { whole: 105, overview: 25, lowOverview: 12, strip: 13, lowStrip: 10 } as const;
+const room = { whole: 90, overview: 25, lowOverview: 12, strip: 13, lowStrip: 10 } as const;
 
 /** Figure `score-map`: running dimensions from the left edge. */
 export function drawScoreMap(input: Input): FigureDraft {
