@@ -9,6 +9,8 @@ import { length, optionalLength } from "./length-fields.ts";
 import type { Field, FieldContext } from "./leaf.ts";
 import { supportedStations, textBlock, textBlockMaterials, textBlockMeasured } from "./text-block-keys.ts";
 import type { SupportedStationKeys, TextBlockKeys } from "./text-block-keys.ts";
+import { threadKeys } from "./thread-keys.ts";
+import type { ThreadKeys } from "./thread-keys.ts";
 
 declare module "./types.ts" {
   interface BindingBooks {
@@ -22,6 +24,7 @@ export interface CaseBindingBook {
   /** Sections sewn on tapes, or single leaves glued at the spine. */
   readonly "held by": "sewing on tapes" | "glue";
   readonly sewing: SupportedStationKeys & { readonly "tape on boards": Length };
+  readonly thread: ThreadKeys;
   readonly back: "flat" | "rounded";
   /** How far a rounded back rises above its shoulders; null when the model works it out. */
   readonly "back rise": Length | null;
@@ -57,6 +60,7 @@ function book(context: FieldContext): Field<CaseBindingBook> {
       ...supportedStations(context),
       "tape on boards": length(context, { about: "How far a tape reaches onto each board.", least: "10", most: "80", default: { mm: mm(40), in: inches(3, 2) }, defaultText: "40 mm, or 1 1/2 in", example: "40 mm" }),
     }, { about: "Sewing on tapes.", example: "{tapes: 3}" }),
+    thread: threadKeys(context),
     back: choice({ about: "A flat back, or one rounded with the hammer.", of: ["flat", "rounded"], default: "flat" }),
     "back rise": optionalLength(context, { about: "How far a rounded back rises above its shoulders. Left out, a third of a circle.", least: "0.5", most: "60", example: "5 mm" }),
     covering: choice({ about: "Cloth all over, cloth on the spine with paper sides, or that with cloth corners.", of: ["full", "quarter", "half"], default: "full" }),

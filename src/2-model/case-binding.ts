@@ -4,6 +4,7 @@ import { layOutCase } from "./case-binding/cover.ts";
 import { findFaults } from "./case-binding/findings.ts";
 import type { CaseBindingGeometry } from "./case-binding/geometry.ts";
 import { listHoles, listParts } from "./case-binding/parts.ts";
+import { sewSections } from "./case-binding/sewing.ts";
 import type { BuildBinding } from "./binding.ts";
 import { openLedger } from "./ledger.ts";
 import { giveSheetYield } from "./text-block/sheet-yield.ts";
@@ -18,6 +19,7 @@ export const build: BuildBinding<"case-binding"> = (definition) => {
   const ledger = openLedger(definition.units.step, definition.measured);
   const block = layOutBlock(definition, ledger);
   const geometry: CaseBindingGeometry = { ...block, ...layOutCase(definition, block, ledger) };
+  const thread = geometry.sewing ? sewSections(definition, geometry, ledger) : null;
   const parts = listParts(geometry, definition);
   giveSheetYield(parts[0]!, definition.materials["text paper"]!, ledger);
   const holes = listHoles(geometry);
@@ -28,7 +30,8 @@ export const build: BuildBinding<"case-binding"> = (definition) => {
     parts,
     scores: [],
     holes,
+    thread,
     geometry,
-    findings: findFaults({ definition, ledger, geometry, parts, holes }),
+    findings: findFaults({ definition, ledger, geometry, parts, holes, thread }),
   };
 };

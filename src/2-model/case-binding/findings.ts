@@ -5,6 +5,8 @@ import type { Length } from "../../units/length.ts";
 import { printLength, printThickness } from "../../units/print-length.ts";
 import { findDeviations, findEdgeFaults, findGrainFaults } from "../findings.ts";
 import type { Ledger } from "../ledger.ts";
+import { findThreadFaults } from "../sewing/findings.ts";
+import type { Thread } from "../sewing/types.ts";
 import { findTextBlockFaults } from "../text-block/findings.ts";
 import { findStationFaults } from "../text-block/stations.ts";
 import type { Finding, Hole, Part } from "../types.ts";
@@ -16,14 +18,16 @@ interface Evidence {
   readonly geometry: CaseBindingGeometry;
   readonly parts: readonly Part[];
   readonly holes: readonly Hole[];
+  readonly thread: Thread | null;
 }
 
 /** All findings of a case binding; `stop` means that the book cannot be made as defined. */
 export function findFaults(evidence: Evidence): readonly Finding[] {
-  const { definition, ledger, geometry, parts, holes } = evidence;
+  const { definition, ledger, geometry, parts, holes, thread } = evidence;
   return [
     ...findTextBlockFaults(geometry.block, definition, ledger),
     ...(geometry.sewing ? findStationFaults(geometry.sewing.stations, definition, "book/sewing", ledger) : []),
+    ...(thread ? findThreadFaults(thread, definition.book.thread.needleful, definition, "book/thread/needleful") : []),
     ...backFaults(evidence), ...jointFaults(evidence), ...boardFaults(evidence), ...coveringFaults(evidence),
     ...findEdgeFaults(holes, parts, definition), ...findGrainFaults(parts, definition), ...findDeviations(ledger.values, definition),
   ];

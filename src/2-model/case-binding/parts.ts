@@ -85,9 +85,14 @@ function clothFeatures({ covering, boardHeight, boardWidth, joint, stripWidth }:
   ];
 }
 
+/** Id of a station among the holes of a folio. */
+export function stationId({ name }: { readonly name: string }): string {
+  return name.replaceAll(" ", "-");
+}
+
 /** The holes in the fold of every folio, named as their stations. An awl's hole is about twice as wide as the thread. */
 export function listHoles({ block, sewing, headTrim }: CaseBindingGeometry): readonly Hole[] {
   return (sewing?.stations ?? []).map((station) => ({
-    id: station.name.replaceAll(" ", "-"), part: "folio", along: addLengths(station.at, headTrim), across: divideLength(block.folioWidth, 2), diameter: multiplyLength(block.threadThickness, 2),
+    id: stationId(station), part: "folio", along: addLengths(station.at, headTrim), across: divideLength(block.folioWidth, 2), diameter: multiplyLength(block.threadThickness, 2),
   }));
 }
