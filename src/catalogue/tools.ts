@@ -26,6 +26,11 @@ export const tools = {
   screwdriver: { name: "screwdriver", note: "only if the posts have slotted caps" },
   clips: { name: "two clamps or bulldog clips", note: "with scraps of board under the jaws" },
   pressingStrips: { name: "strips of waste board", note: "a little narrower than the floor gap, to press the floor between the stubs" },
+  sewingNeedle: { name: "bookbinder’s needle", note: "blunt or fine, its eye just wide enough for the thread" },
+  cradle: { name: "punching cradle", note: "or a thick open book with its fold as a trough, over a cork mat" },
+  rods: { name: "two joint rods", note: "knitting needles of the printed thickness, longer than the boards" },
+  hammer: { name: "backing hammer", note: "any smooth hammer with a round face will do" },
+  press: { name: "finishing press", note: "or two boards and two clamps" },
   tape: { name: "removable tape", note: "" },
 } as const satisfies Record<string, CatalogueTool>;
 

@@ -50,7 +50,8 @@ export function layOutCase(definition: Given, block: BlockGeometry, ledger: Ledg
     { meaning: "way of the cloth along the walls and the floor of the groove", source: "geometry", shownAs: "thickness" });
   if (book.joint) ledger.give("joint", book.joint, "given", { meaning: "spine strip to board in the flat case", source: "" });
   else ledger.compute("joint", "nearest(groove + board thickness)", { meaning: "spine strip to board in the flat case", source: "common practice, no source; Adam 1903, ch. VI: one board thickness when the boards touch the shoulder" });
-  ledger.compute("joint rod", "down(groove - 2 * cloth thickness)", { meaning: "diameter of the rod pressed into each joint", source: "geometry" });
+  ledger.compute("joint rod", "down(min(groove - 2 * cloth thickness, board thickness + 1 mm))",
+    { meaning: "diameter of the rod pressed into each joint: it fits between the cloth and stands a little over the board", source: "common practice, no source" });
   const covering = layOutCovering(definition, ledger);
 
   ledger.compute("spine linings", `mull thickness + lining adhesive thickness${block.lining ? " + spine lining thickness + lining adhesive thickness" : ""}`,
