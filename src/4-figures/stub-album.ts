@@ -2,6 +2,7 @@
 import "../2-model/stub-album.ts";
 import type { BindingDrawings } from "./binding.ts";
 import { drawScaleCheck } from "./bench/scale-check.ts";
+import { draftCornerTemplate } from "./bench/corner-template.ts";
 import { drawCutParts } from "./bench/cut-parts.ts";
 import { drawClothLayout } from "./stub-album/cloth-layout.ts";
 import { drawCornerCut } from "./stub-album/corner-cut.ts";
@@ -25,14 +26,13 @@ import { drawPierceHoles } from "./stub-album/pierce-holes.ts";
 import { drawBookmark } from "./stub-album/bookmark.ts";
 import { drawFinishedBook } from "./stub-album/finished-book.ts";
 import { drawNamedParts } from "./stub-album/named-parts.ts";
-import { draftCornerTemplate } from "./stub-album/corner-template.ts";
 import { draftHoleTemplate } from "./stub-album/hole-template.ts";
 import { draftScoreGuide } from "./stub-album/score-guide.ts";
 
 export const drawings: BindingDrawings<"stub-album"> = {
   figures: {
     "scale-check": (input) => drawScaleCheck(input, "boards"),
-    "cut-parts": drawCutParts,
+    "cut-parts": (input) => drawCutParts(input),
     "cloth-layout": drawClothLayout,
     "corner-cut": drawCornerCut,
     "score-map": drawScoreMap,
@@ -60,6 +60,6 @@ export const drawings: BindingDrawings<"stub-album"> = {
   templates: {
     "score-guide": draftScoreGuide,
     "hole-template": draftHoleTemplate,
-    "corner-template": draftCornerTemplate,
+    "corner-template": (input) => draftCornerTemplate(input, { covering: "hinge cloth", board: "strip", whole: "the glued-up hinge", ...input.model.geometry }),
   },
 };

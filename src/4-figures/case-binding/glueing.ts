@@ -1,12 +1,12 @@
 // Figures of glueing the text block, seen from the head: fanned leaves, tipped endpapers, the spine in the press.
-import { curve, line, polygon, rectangle } from "../../geometry/path.ts";
+import { line, polygon, rectangle } from "../../geometry/path.ts";
 import type { Path } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
 import type { DrawFigure, DrawingInput } from "../binding.ts";
 import { wavyLine } from "../breaks.ts";
 import { dimension } from "../dimensions.ts";
 import { placeEvery } from "../figure.ts";
-import { leaderAnywhere } from "../leaders.ts";
+import { areaLabel, leaderAnywhere } from "../leaders.ts";
 import { movementArrow } from "../movement.ts";
 import { area, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
@@ -66,23 +66,26 @@ export const drawFanGlue: DrawFigure<"case-binding"> = (input) => {
   if (input.model.geometry.sewing) return null;
   const glue = sectionWords(input).adhesive("spine");
   const fanned = (side: 1 | -1): readonly SceneItem[] => {
+    // Each leaf bends round a common centre; leaves of one length reach the less far round, the further out they lie.
+    const [centre, foot, free] = [point(side * 20, 20), 20, 22];
     const leaves = Array.from({ length: 11 }, (_, index) => {
       const x = -6 + index * 1.2;
-      const tip = point(side * (13 + index * side * 1.9) + (side > 0 ? 0 : 0), 3 + Math.abs(index - (side > 0 ? 0 : 10)) * -0.9);
-      return { x, tip };
+      const radius = Math.abs(centre.x - x);
+      const turned = free / radius;
+      return { x, radius, tip: point(centre.x - side * radius * Math.cos(turned), foot - radius * Math.sin(turned)) };
     });
     return [
-      ...leaves.map(({ x, tip }) => stroke(curve(point(x, 34), point(x, 18), point(x + side * 2, 8), tip), "edge")),
+      ...leaves.map(({ x, radius, tip }) => stroke([{ kind: "move", to: point(x, 34) }, { kind: "line", to: point(x, foot) }, { kind: "arc", to: tip, radius, large: false, clockwise: side > 0 }], "edge")),
       area(rectangle(-13, 22, 7, 12), "face-light", "outline"), area(rectangle(6, 22, 7, 12), "face-light", "outline"),
       stroke(line(leaves[0]!.tip, leaves.at(-1)!.tip), "outline"),
-      ...movementArrow(point(-side * 8, -6), point(side * 8, -10), side * 3),
+      ...movementArrow(point(-side * 14, 6), point(-side * 2, -5), side * 3),
     ];
   };
   const one = placeEvery(fanned(1), [
-    leaderAnywhere({ name: "adhesive", text: glue, target: point(22, -1.5), directions: [30, 45, 15, 60], reach: 7 }),
+    leaderAnywhere({ name: "adhesive", text: glue, target: point(12, 0), end: "none", directions: [45, 30, 60], reach: 8 }),
     leaderAnywhere({ name: "boards", text: "pressing boards", target: point(11, 29), directions: [340, 350, 0], reach: 7 }),
   ]);
-  const two = placeEvery(fanned(-1), [leaderAnywhere({ name: "other", text: "again", target: point(-18, -1.5), directions: [150, 135, 165, 120], reach: 7 })]);
+  const two = placeEvery(fanned(-1), [leaderAnywhere({ name: "other", text: glue, target: point(-12, 0), end: "none", directions: [135, 150, 120], reach: 8 })]);
   return {
     id: "fan-glue",
     title: "Fanning and gluing the leaves",
@@ -98,7 +101,7 @@ export const drawEndpapers: DrawFigure<"case-binding"> = (input) => {
   const words = sectionWords(input);
   const tip = words.size(geometry.endpaperTip);
   const glue = words.adhesive("endpapers");
-  const [width, height, line_] = [36, 48, 5];
+  const [width, height, line_] = [32, 44, 5];
   const plan = placeEvery([
     area(rectangle(0, 0, width, height), "face-light", "outline"),
     area(rectangle(0, 0, line_, height), "adhesive", "none"),
@@ -106,7 +109,7 @@ export const drawEndpapers: DrawFigure<"case-binding"> = (input) => {
   ], [
     dimension({ name: "tip", from: point(0, height + 4), to: point(line_, height + 4), side: "below", text: tip, offset: 5 }),
     leaderAnywhere({ name: "endpaper", text: [words.part("endpaper"), "folded, fold at the left"], target: point(line_ * 0.5, 4), end: "none", directions: [110, 100, 120], reach: 10 }),
-    leaderAnywhere({ name: "waste", text: "strip of waste paper", target: point(width * 0.7, height * 0.5), directions: [0, 15, -15], reach: 20 }),
+    areaLabel("waste", "waste paper", [point(line_ + (width - line_) / 2, height * 0.5)]),
     leaderAnywhere({ name: "adhesive", text: glue, target: point(line_ / 2, height * 0.3), directions: [180, 170, 190], reach: 9 }),
   ]);
   const sheet = (y: number, left: number): Path => [
@@ -121,7 +124,7 @@ export const drawEndpapers: DrawFigure<"case-binding"> = (input) => {
   ], [
     leaderAnywhere({ name: "front endpaper", text: words.part("endpaper"), target: point(24, -1.4), end: "arrow", directions: [60, 75, 45], reach: 8 }),
     leaderAnywhere({ name: "line", text: `adhesive, ${tip} wide`, target: point(5, 2), directions: [160, 150, 170], reach: 10 }),
-    leaderAnywhere({ name: "sections", text: geometry.sewing ? "sections" : "leaves", target: point(30, 14), directions: [180, 190, 170], reach: 36 }),
+    leaderAnywhere({ name: "sections", text: geometry.sewing ? "sections" : "leaves", target: point(48, 14), directions: [0, 10, -10], reach: 9 }),
   ]);
   return {
     id: "endpapers",

@@ -122,7 +122,7 @@ export const drawMull: DrawFigure<"case-binding"> = (input) => {
       ...(mull.short.n > 0n ? [dimension({ name: "short", from: point(-onBoards, short), to: point(0, 0), side: "left", text: words.size(mull.short), offset: 5 })] : []),
       to("mull", words.part("mull"), width + onBoards * 0.7, height * 0.25, [15, 0, 30, -15], onBoards * 0.3 + 6),
       to("loose", "stays loose", width + onBoards * 0.7, height * 0.7, [0, -15, 15], onBoards * 0.3 + 6),
-      to("spine", "spine", width / 2, short / 2, [75, 60, 90, 45], 8),
+      to("spine", "spine", width * 0.12, short / 2, [110, 125, 100, 140], 8),
     ];
   });
   return shared("spine-lining", "Gluing on the mull", `It is glued to the spine only, ${words.size(mull.short)} short of head and tail; ${words.size(mull.onBoards)} stay loose on each side.`, scaleName,
