@@ -5,7 +5,7 @@ import type { UsualMaterial } from "./materials.ts";
 
 const source = "common practice, no source";
 
-/** Usual materials of a case binding by role, as roles are written in a definition. */
+/** Usual materials of a hard case by role, as roles are written in a definition. */
 export const caseMaterials = {
   tape: { name: "linen tape", thickness: mm("0.3"), grain: "none", source },
   endpaper: { name: "endpaper, about 120 g/m²", thickness: mm("0.15"), grain: "unknown", source },
