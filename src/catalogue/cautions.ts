@@ -79,6 +79,18 @@ export const cautions = {
     consequence: "It can catch fire, and breathing it makes you dizzy or ill.",
     avoid: "Use it only where the venue allows it, with good ventilation and no flame or spark near, and follow the maker's data sheet.",
   },
+  press: {
+    signal: "CAUTION",
+    hazard: "A press or clamp closes on whatever is between its cheeks, and a heavy one tips off the bench.",
+    consequence: "It can pinch fingers or fall on feet.",
+    avoid: "Keep fingers on the outside of the boards, turn the screws by turns and by hand only, and set the press well in from the bench’s edge.",
+  },
+  hammer: {
+    signal: "CAUTION",
+    hazard: "A hammer glances off a rounded back.",
+    consequence: "It can bruise the fingers that hold the book.",
+    avoid: "Strike lightly and away from the holding hand, with the middle of the hammer’s face.",
+  },
   smallParts: {
     signal: "WARNING",
     hazard: "Posts and caps are small enough to swallow.",
