@@ -18,15 +18,15 @@ for (const id of bindingIds) {
  * A finding of severity `stop` means that the book cannot be made as defined: it comes back as a problem too, placed in the definition.
  * Throws only for mistakes of ours.
  */
-export function buildModel(definition: Definition): { readonly model: Model; readonly problems: readonly Problem[] } {
-  const model = builders.get(definition.binding)!(definition);
+export function buildModel<B extends BindingId>(definition: Definition<B>): { readonly model: Model<B>; readonly problems: readonly Problem[] } {
+  const model = (builders.get(definition.binding) as unknown as BuildBinding<B>)(definition);
   const stops = model.findings.filter((finding) => finding.severity === "stop");
   if (stops.length === 0) validateModel(model);
   return { model, problems: stops.map((finding) => problemFromFinding(finding, definition)) };
 }
 
 /** The place of a path in the definition, or of its nearest parent that was written. */
-function placeOf(definition: Definition, path: string | null): Place {
+function placeOf(definition: Pick<Definition, "file" | "places">, path: string | null): Place {
   for (let at = path ?? ""; at !== ""; at = at.slice(0, Math.max(0, at.lastIndexOf("/")))) {
     const place = definition.places.get(at);
     if (place) return place;
@@ -34,7 +34,7 @@ function placeOf(definition: Definition, path: string | null): Place {
   return { file: definition.file, span: null };
 }
 
-function problemFromFinding(finding: Finding, definition: Definition): Problem {
+function problemFromFinding(finding: Finding, definition: Pick<Definition, "file" | "places">): Problem {
   return {
     code: "design-impossible",
     severity: "error",

@@ -25,7 +25,7 @@ import { drawPierceHoles } from "./stub-album/pierce-holes.ts";
 import { drawBookmark } from "./stub-album/bookmark.ts";
 import { drawFinishedBook } from "./stub-album/finished-book.ts";
 import { drawNamedParts } from "./stub-album/named-parts.ts";
-import { draftCornerTemplate } from "./stub-album/corner-template.ts";
+import { draftCornerTemplate } from "./bench/corner-template.ts";
 import { draftHoleTemplate } from "./stub-album/hole-template.ts";
 import { draftScoreGuide } from "./stub-album/score-guide.ts";
 
@@ -60,6 +60,6 @@ export const drawings: BindingDrawings<"stub-album"> = {
   templates: {
     "score-guide": draftScoreGuide,
     "hole-template": draftHoleTemplate,
-    "corner-template": draftCornerTemplate,
+    "corner-template": (input) => draftCornerTemplate(input, { what: "hinge cloth", stuff: "cloth", board: "strip", work: "glued-up hinge", corners: "all four corners", turnIn: input.model.geometry.turnIn, cornerDistance: input.model.geometry.cornerDistance }),
   },
 };

@@ -3,6 +3,7 @@
 /** Name and one-line description of each binding, by id. */
 export const bindings = {
   "stub-album": { name: "stub album", about: "stubs folded from one strip of card, boards joined by a covered hinge, screw posts" },
+  "post-album": { name: "post album", about: "single leaves side-bound with screw posts, guards between them, covers with a hinge strip" },
 } as const satisfies Record<string, { name: string; about: string }>;
 
 /** Id of a binding: also the name of its files. */

@@ -4,10 +4,10 @@ import type { Definition } from "../../src/1-definition/types.ts";
 import { inches, mm, sameLength, toMillimetres } from "../../src/units/length.ts";
 import { head, marked, read, sound } from "./reading.ts";
 
-function definitionsOf(text: string): readonly Definition[] {
+function definitionsOf(text: string): readonly Definition<"stub-album">[] {
   const { definitions, problems } = read(text);
   expect(problems).toEqual([]);
-  return definitions;
+  return definitions as readonly Definition<"stub-album">[];
 }
 
 describe("variants", () => {

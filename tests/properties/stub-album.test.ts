@@ -2,6 +2,7 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { buildModel } from "../../src/2-model/index.ts";
+import type { Model } from "../../src/2-model/types.ts";
 import { makePlan } from "../../src/3-plan/index.ts";
 import { addLengths, compareLengths, divideLength, inches, isLess, isOnMark, mm, multiplyLength, noLength, sameLength, subtractLength } from "../../src/units/length.ts";
 import type { Length } from "../../src/units/length.ts";
@@ -30,7 +31,7 @@ const albums: fc.Arbitrary<StubAlbumOverrides> = fc.constantFrom<"mm" | "in">("m
   })));
 
 /** Runs a law on every album that can be made; one that cannot must say why. */
-function holds(law: (made: { readonly definition: ReturnType<typeof stubAlbumDefinition>; readonly model: ReturnType<typeof buildModel>["model"] }) => void): void {
+function holds(law: (made: { readonly definition: ReturnType<typeof stubAlbumDefinition>; readonly model: Model<"stub-album"> }) => void): void {
   let made = 0;
   fc.assert(fc.property(albums, (overrides) => {
     const definition = stubAlbumDefinition(overrides);

@@ -18,10 +18,10 @@ export function checkPrint({ model, say }: PlanContext<BindingId>, partId: strin
   };
 }
 
-/** The step that cuts every part that is not bought ready-made; `agree` says which sizes must come out alike and what a short part spoils. */
-export function cutParts({ model }: PlanContext<BindingId>, { agree, spoils }: { readonly agree: string; readonly spoils: string }): DraftStep {
+/** The step that cuts every part that is not bought ready-made; `agree` says which sizes must come out alike, `spoils` what a short part spoils, `inStrips` names parts of which many come out of one strip. */
+export function cutParts({ model }: PlanContext<BindingId>, { agree, spoils, inStrips = [] }: { readonly agree: string; readonly spoils: string; readonly inStrips?: readonly string[] }): DraftStep {
   const parts = model.parts.filter((part) => !part.readyMade);
-  const pieces = parts.reduce((sum, part) => sum + part.count, 0);
+  const cuts = parts.reduce((sum, part) => sum + (inStrips.includes(part.id) ? Math.ceil(part.count / 4) : part.count), 0);
   return {
     id: "cut-parts", stage: "Prepare", title: "Cut the parts",
     action: [
@@ -32,7 +32,7 @@ export function cutParts({ model }: PlanContext<BindingId>, { agree, spoils }: {
     ],
     parts: parts.map((part) => part.id),
     tools: ["pencil", "ruler", "triangle", "knife", "mat", "scissors"],
-    minutes: 15 + 2 * pieces,
+    minutes: 15 + 2 * cuts,
     cautions: ["knife", "boardCutter", "scissors", "paperEdge"],
     figure: "cut-parts",
     check: `Each pair of equal parts matches edge to edge, and again with one of them turned over. ${agree}`.trim(),
