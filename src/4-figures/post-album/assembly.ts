@@ -52,7 +52,7 @@ function layersOf(input: Input): readonly Layer[] {
   const { geometry } = input.model;
   const { part } = sectionWords(input);
   const guard = geometry.guardLayers > 0;
-  const guards = geometry.guardLayers === 1 ? part("guard") : `${geometry.guardLayers} × ${part("guard")}`;
+  const guards = !guard ? "" : geometry.guardLayers === 1 ? part("guard") : `${geometry.guardLayers} × ${part("guard")}`;
   const more = geometry.leaves - 3;
   const middle: readonly (readonly [string, Layer["kind"], string | readonly string[]])[] = [
     ["last leaf", "leaf", [`${part("leaf")},`, "the last one"]],

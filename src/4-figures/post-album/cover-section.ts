@@ -14,7 +14,7 @@ import { brokenAxis } from "../bench/broken-axis.ts";
 export interface SectionRoom {
   readonly strip: { readonly whole: number; readonly broken: number };
   readonly board: { readonly whole: number; readonly broken: number };
-  /** Board shown beyond the lap, in true millimetres. */
+  /** Board shown beyond the lap, on paper. */
   readonly beyondLap: number;
 }
 
@@ -38,14 +38,16 @@ export function layOutSection(geometry: PostAlbumGeometry, factor: number, room:
   const mm = (length: Length): number => toMillimetres(length) * factor;
   const shown = (size: number, { whole, broken }: { readonly whole: number; readonly broken: number }): number => (size <= whole ? size : broken);
   const strip = brokenAxis({ trueSize: toMillimetres(geometry.hingeWidth), size: shown(mm(geometry.hingeWidth), room.strip), factor, breakAt: shown(mm(geometry.hingeWidth), room.strip) * 0.62 });
-  const lapTrue = toMillimetres(geometry.clothLap) + room.beyondLap;
+  const lapTrue = toMillimetres(geometry.clothLap) + room.beyondLap / factor;
   const board = brokenAxis({ trueSize: lapTrue, size: shown(lapTrue * factor, room.board), factor, breakAt: shown(lapTrue * factor, room.board) * 0.4 });
   const stripRight = strip.size;
   const boardLeft = stripRight + mm(geometry.jointGap);
-  const turnedIn = Math.max(0, toMillimetres(geometry.turnIn) - toMillimetres(geometry.boardThickness));
+  const turnedIn = Math.min(Math.max(0, toMillimetres(geometry.turnIn) - toMillimetres(geometry.boardThickness)), toMillimetres(geometry.hingeWidth) * 0.98);
+  // A turn-in that ends in the stretch left out ends at the break.
+  const isLeftOut = strip.breakAt !== null && turnedIn * factor > strip.breakAt && strip.place(turnedIn) < strip.breakAt;
   return {
     factor, stripRight, boardLeft, lapEnd: boardLeft + board.place(toMillimetres(geometry.clothLap)), end: boardLeft + board.size,
-    cloth: mm(geometry.clothThickness), board: mm(geometry.boardThickness), turnedIn: strip.place(Math.min(turnedIn, toMillimetres(geometry.hingeWidth) * 0.98)), inset: mm(geometry.inset),
+    cloth: mm(geometry.clothThickness), board: mm(geometry.boardThickness), turnedIn: isLeftOut ? strip.breakAt! : strip.place(turnedIn), inset: mm(geometry.inset),
     turnInAtPost: geometry.turnInAtPost,
     breaks: [...(strip.breakAt === null ? [] : [strip.breakAt]), ...(board.breakAt === null ? [] : [boardLeft + board.breakAt])],
   };
@@ -58,7 +60,7 @@ const shortBoard = 12;
 /** A cover whole at the hinge strip, of its board only the beginning. */
 export function shortSection(geometry: PostAlbumGeometry, factor: number): CoverSection {
   const whole = { whole: Infinity, broken: 0 };
-  const section = layOutSection(geometry, factor, { strip: whole, board: whole, beyondLap: 4 });
+  const section = layOutSection(geometry, factor, { strip: whole, board: whole, beyondLap: 8 });
   const end = Math.min(section.end, section.boardLeft + shortBoard);
   return { ...section, end, lapEnd: Math.min(section.lapEnd, end + 1) };
 }

@@ -8,7 +8,7 @@ import { breakAcross, raggedEnd } from "../breaks.ts";
 import { dimension } from "../dimensions.ts";
 import { placeAtScale } from "../figure.ts";
 import type { FigureDraft } from "../figure.ts";
-import { leaderLabel } from "../leaders.ts";
+import { preferredLeader } from "../leaders.ts";
 import type { Placeable } from "../place.ts";
 import { scales } from "../scale.ts";
 import type { Scale } from "../scale.ts";
@@ -20,7 +20,7 @@ import { coverLayers, layOutSection } from "./cover-section.ts";
 import type { CoverSection } from "./cover-section.ts";
 
 /** Paper for the section, and how much of strip and board may be shown whole or broken. */
-const room = { width: 128, thickness: 14, thinnest: 4.5, strip: { whole: 60, broken: 44 }, board: { whole: 44, broken: 34 }, beyondLap: 7 } as const;
+const room = { width: 128, thickness: 14, thinnest: 4.5, strip: { whole: 60, broken: 44 }, board: { whole: 44, broken: 34 }, beyondLap: 10 } as const;
 
 const layOut = (geometry: PostAlbumGeometry, factor: number): CoverSection => layOutSection(geometry, factor, room);
 
@@ -30,7 +30,7 @@ export function drawHingeSection(input: DrawingInput<"post-album">): FigureDraft
   const words = sectionWords(input);
   const { items, scale } = placeAtScale(scalesFor(geometry), (at) => {
     const section = layOut(geometry, at.factor);
-    return { fixed: sectionItems(input, section), labels: labelsOf(input, section) };
+    return { fixed: sectionItems(input, section), labels: labelsOf(input, section), bounds: { left: -34, right: Math.min(section.end + 42, 134), top: -70, bottom: 70 } };
   });
   const section = layOut(geometry, scale.factor);
   const left = section.breaks.length === 0 ? "" : ", strip and board shortened";
@@ -59,8 +59,8 @@ function sectionItems({ model }: DrawingInput<"post-album">, section: CoverSecti
     ...coverLayers(model.geometry, section),
     ...raggedEnd(end, -board - cloth * 2 - 1, cloth * 2 + 1, 1),
     ...breaks.flatMap((x) => breakAcross(x, -board - cloth * 2 - 1.5, cloth * 2 + 1)),
-    label("inside", "inside of the book", point(-cloth, -board - 2 * cloth - 15)),
-    label("outside", "outside of the book", point(-cloth, cloth + 19)),
+    label("inside", "inside", point(-cloth - 6, -board - 2 * cloth - 14), { anchor: "end" }),
+    label("outside", "outside", point(-cloth - 6, cloth + 14), { anchor: "end" }),
   ];
 }
 
@@ -69,7 +69,7 @@ function labelsOf(input: DrawingInput<"post-album">, section: CoverSection): rea
   const words = sectionWords(input);
   const { stripRight, boardLeft, lapEnd, end, cloth, board, turnedIn, inset } = section;
   const top = -board - 2 * cloth;
-  const at = (name: string, text: string | readonly string[], target: Point, directions: readonly number[], reach: number): Placeable => leaderLabel({ name, text, target, directions, reach });
+  const at = (name: string, text: string | readonly string[], target: Point, directions: readonly number[], reach: number): Placeable => preferredLeader({ name, text, target, directions, reach }, 10);
   return [
     dimension({ name: "hinge width", from: point(0, cloth), to: point(stripRight, cloth), side: "below", text: words.size(geometry.hingeWidth), offset: 7 }),
     dimension({ name: "joint gap", from: point(stripRight, cloth), to: point(boardLeft, cloth), side: "below", text: words.size(geometry.jointGap), offset: 7 }),

@@ -152,8 +152,10 @@ function labelsOf(input: Input, view: View): readonly Placeable[] {
   const last = leaves.at(-1)!;
   const to = (name: string, text: string | readonly string[], x: number, y: number, directions: readonly number[] = right): Placeable => leaderAnywhere({ name, text, target: point(x, y), directions, reach: end - x + 6 });
   return [
-    dimension({ name: "leaf stack", from: point(0, cover), to: point(0, height - cover), side: "left", text: words.thickness(geometry.leafStack), offset: 5 }),
-    dimension({ name: "post stack", from: point(0, 0), to: point(0, height), side: "left", text: words.thickness(posts.stack), offset: 12 }),
+    // On a thin stack both sizes stand outside their arrows, where one would lie on the other's lines: then the inner one gets a pointer.
+    ...(height >= 34 ? [dimension({ name: "leaf stack", from: point(0, cover), to: point(0, height - cover), side: "left" as const, text: words.thickness(geometry.leafStack), offset: 5 })] : []),
+    dimension({ name: "post stack", from: point(0, 0), to: point(0, height), side: "left", text: words.thickness(posts.stack), offset: height >= 34 ? 12 : 5 }),
+    ...(height >= 34 ? [] : [leaderAnywhere({ name: "leaf stack", text: ["leaves and guards", words.thickness(geometry.leafStack)], target: point(0.6, height / 2), directions: [215, 205, 225, 235, 195], reach: 20 })]),
     dimension({ name: "hinge width", from: point(0, height), to: point(section.stripRight, height), side: "below", text: words.size(geometry.hingeWidth), offset: 11 }),
     dimension({ name: "across", from: point(0, 0), to: point(axis, 0), side: "above", text: words.size(posts.across), offset: 10, outside: "before" }),
     to("front cover", "front cover", end - 3, cover * 0.5, [10, 20, 0]),
