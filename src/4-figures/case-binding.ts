@@ -54,7 +54,7 @@ export const drawings: BindingDrawings<"case-binding"> = {
   templates: {
     "punching-guide": draftPunchingGuide,
     "case-guide": draftCaseGuide,
-    "corner-template": (input) => draftCornerTemplate(input, { covering: input.model.parts.find(({ id }) => id === "cloth")!.name, stuff: "cloth", board: "board", whole: "covered board", ...input.model.geometry.covering }),
+    "corner-template": (input) => draftCornerTemplate(input, { what: input.model.parts.find(({ id }) => id === "cloth")!.name, stuff: "cloth", board: "board", work: "covered board", corners: "all four corners", turnIn: input.model.geometry.covering.turnIn, cornerDistance: input.model.geometry.covering.cornerDistance }),
     "joint-spacer": draftJointSpacer,
     "rounding-gauge": draftRoundingGauge,
   },

@@ -53,7 +53,7 @@ export const drawings: BindingDrawings<"link-stitch"> = {
     "board-template": draftBoardTemplate,
     "corner-template": (input) => {
       const { covered, turnIn, cornerDistance } = input.model.geometry;
-      return covered ? draftCornerTemplate(input, { turnIn, cornerDistance, covering: "covering", stuff: "covering", whole: "board with its covering", board: "board" }) : null;
+      return covered ? draftCornerTemplate(input, { turnIn, cornerDistance, what: "covering", stuff: "covering", board: "board", work: "board with its covering", corners: "all four corners" }) : null;
     },
   },
 };

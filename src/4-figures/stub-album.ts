@@ -60,6 +60,6 @@ export const drawings: BindingDrawings<"stub-album"> = {
   templates: {
     "score-guide": draftScoreGuide,
     "hole-template": draftHoleTemplate,
-    "corner-template": (input) => draftCornerTemplate(input, { ...input.model.geometry, covering: "hinge cloth", stuff: "cloth", whole: "glued-up hinge", board: "strip" }),
+    "corner-template": (input) => draftCornerTemplate(input, { ...input.model.geometry, what: "hinge cloth", stuff: "cloth", board: "strip", work: "glued-up hinge", corners: "all four corners" }),
   },
 };

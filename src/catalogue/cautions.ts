@@ -47,7 +47,7 @@ export const cautions = {
     signal: "WARNING",
     hazard: "A drill bit grabs as it breaks through and spins whatever is not clamped.",
     consequence: "It can wound the hand and throw chips into the eyes.",
-    avoid: "Clamp strip and board to the bench over waste board, wear eye protection, tie back hair and sleeves, and let someone trained show you first.",
+    avoid: "Clamp the work to the bench over waste board, wear eye protection, tie back hair and sleeves, and let someone trained show you first.",
   },
   punch: {
     signal: "CAUTION",

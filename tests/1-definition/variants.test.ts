@@ -7,7 +7,7 @@ import { head, marked, read, sound } from "./reading.ts";
 function definitionsOf(text: string): readonly Definition<"stub-album">[] {
   const { definitions, problems } = read(text);
   expect(problems).toEqual([]);
-  return definitions;
+  return definitions as readonly Definition<"stub-album">[];
 }
 
 describe("variants", () => {

@@ -100,7 +100,7 @@ describe("the corners of the cloth", () => {
   it("are cut while the cut meets the cloth, and left whole when it would pass outside", () => {
     // The cut lies 1.5 × 8 = 12 mm from the strip's corner, the cloth's corner √2 turn-ins: 12 / √2 is about 8.49.
     expect(cut("8.5")).toContain("45°");
-    expect(cut("8.4")).toContain("leave the four corners whole");
+    expect(cut("8.4")).toContain("leave all four corners whole");
   });
 });
 

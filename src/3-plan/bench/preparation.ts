@@ -33,14 +33,16 @@ export interface CuttingSpec {
   readonly spoils: string;
   /** Hands-on minutes where they do not follow from the number of pieces: sheets that are cut in stacks. */
   readonly minutes?: number;
+  /** Parts of which many come out of one strip: four of them count as one. */
+  readonly inStrips?: readonly string[];
   /** Only these parts, in a step of its own; all parts in the step `cut-parts` when left out. */
   readonly only?: { readonly id: string; readonly stage: string; readonly title: string; readonly parts: readonly string[]; readonly first: readonly string[] };
 }
 
 /** The step that cuts every part that is not bought ready-made, or some of them. The step's figure bears its id. */
-export function cutParts({ model }: PlanContext<BindingId>, { agree, spoils, minutes, only }: CuttingSpec): DraftStep {
+export function cutParts({ model }: PlanContext<BindingId>, { agree, spoils, minutes, inStrips = [], only }: CuttingSpec): DraftStep {
   const parts = model.parts.filter((part) => !part.readyMade && (!only || only.parts.includes(part.id)));
-  const pieces = parts.reduce((sum, part) => sum + part.count, 0);
+  const pieces = parts.reduce((sum, part) => sum + (inStrips.includes(part.id) ? Math.ceil(part.count / 4) : part.count), 0);
   const hasGrain = parts.some((part) => part.grain !== "none");
   const id = only?.id ?? "cut-parts";
   return {
