@@ -79,6 +79,8 @@ export function drawBoardHoles(input: DrawingInput<"link-stitch">): FigureDraft 
 
 /** Paper right of the strip for the labels, in millimetres; it is cut off with the rest. */
 const labelRoom = 62;
+/** From one line of words to the next; fractions are set larger. */
+const wordPitch = 4.6;
 
 /** Template `board-template`: a strip along the board's spine edge at true size, with a cross at every hole. */
 export function draftBoardTemplate(input: DrawingInput<"link-stitch">): TemplateDraft {
@@ -90,7 +92,8 @@ export function draftBoardTemplate(input: DrawingInput<"link-stitch">): Template
   const width = distance * 2 + 8;
   const radius = toMillimetres(geometry.holeDiameter) / 2;
   const at = (hole: Hole) => point(toMillimetres(hole.across), toMillimetres(hole.along));
-  const heights = spreadPositions(holes.map((hole) => at(hole).y), 4.2, 12, height - 6) ?? holes.map((hole) => at(hole).y);
+  // The words beside a short board with many holes reach further down than the board.
+  const heights = spreadPositions(holes.map((hole) => at(hole).y), wordPitch, 13, Math.max(height - 6, 13 + holes.length * wordPitch))!;
   const fixed: SceneItem[] = [
     area(rectangle(0, 0, width, height), "none", "cut"),
     ...holes.flatMap((hole, index): readonly SceneItem[] => {
@@ -103,12 +106,15 @@ export function draftBoardTemplate(input: DrawingInput<"link-stitch">): Template
         ...drawLeader({ name, target: point(x + arm, y), end: "none", text: `${name}: ${input.number(hole.along)} from head` }, point(width + 3, heights[index]!)),
       ];
     }),
-    label("head", "head", point(width + 3, 3)),
-    label("tail", "tail", point(width + 3, height - 1)),
     label("every hole", `every hole: ${input.number(geometry.holeDistance)} from spine edge`, point(width + 3, 7.5)),
   ];
-  const places = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9].flatMap((share) => [2.6, width - 3].map((x) => point(x, height * share)));
-  const { items } = placeLabels(fixed, [areaLabel("spine edge", "spine edge", places.filter(({ x }) => x === 2.6), { angle: 90 })]);
+  const places = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9].map((share) => point(2.6, height * share));
+  const across = [0.75, 0.25, 0.6, 0.4, 0.5].map((share) => width * share);
+  const { items } = placeLabels(fixed, [
+    areaLabel("head", "head", [...across.map((x) => point(x, 2.6)), point(width + 7, 2.6)]),
+    areaLabel("tail", "tail", [...across.map((x) => point(x, height - 2.6)), point(width + 7, height - 2.6)]),
+    areaLabel("spine edge", "spine edge", places, { angle: 90 }),
+  ]);
   return {
     id: "board-template", title: "Hole template for the boards", book: `${definition.title}, revision ${definition.revision}`,
     use: [
@@ -120,7 +126,7 @@ export function draftBoardTemplate(input: DrawingInput<"link-stitch">): Template
       "For the back board turn the strip over, spine edge on the spine edge again, head to head; the pricked holes show the places.",
     ],
     alternative: `A strip along the spine edge of a board at true size. ${holes.map((hole) => `Hole ${holeName(hole)}: ${input.number(hole.along)} from the head`).join("; ")}; each ${input.number(geometry.holeDistance)} from the spine edge, ${printThickness(geometry.holeDiameter, definition.units)} wide. ${input.unitNote}`,
-    width: width + labelRoom, height, items,
+    width: width + labelRoom, height: Math.max(height, heights.at(-1)! + 3), items,
     marks: model.holes.filter(({ part }) => part === "boards").map((hole) => {
       const { x, y } = at(hole);
       return { name: hole.id, act: "pierce" as const, from: [x, y] as const, to: [x, y] as const };

@@ -9,13 +9,15 @@ import { dimension } from "../dimensions.ts";
 import { placeAtScale } from "../figure.ts";
 import type { FigureDraft } from "../figure.ts";
 import { leaderAnywhere } from "../leaders.ts";
+import { firstOf } from "../place.ts";
+import type { Placeable } from "../place.ts";
 import { scalesThatFit } from "../scale.ts";
 import { area, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
 import { sectionWords } from "../bench/section-words.ts";
 
-/** Room on paper for the thickness, and how much of the width is shown. */
-const room = { height: 62, shown: 52 } as const;
+/** Room on paper for the thickness and for the hole distance, and how much of the width is shown at least. */
+const room = { height: 62, hole: 28, shown: 44 } as const;
 
 /** The shut book at a station. */
 export function drawSpineSection(input: DrawingInput<"link-stitch">): FigureDraft {
@@ -23,11 +25,16 @@ export function drawSpineSection(input: DrawingInput<"link-stitch">): FigureDraf
   const words = sectionWords(input);
   const { text } = geometry;
   const total = toMillimetres(geometry.coverThickness) * 2 + toMillimetres(text.spineThickness);
-  const { items, scale } = placeAtScale(scalesThatFit(1, total, room.height, room.height, 4), ({ factor }) => {
+  const { items, scale } = placeAtScale(scalesThatFit(toMillimetres(geometry.holeDistance), total, room.hole, room.height, 4), ({ factor }) => {
     const paper = (length: Length): number => toMillimetres(length) * factor;
     const [cover, spine, pitch, hole] = [paper(geometry.coverThickness), paper(text.spineThickness), paper(geometry.sectionPitch), paper(geometry.holeDistance)];
     const shown = Math.max(room.shown, hole * 1.6);
     const backTop = cover + spine;
+    // Where a thin layer leaves no room for its size between the extension lines of the others, a pointer names it.
+    const sized = (name: string, top: number, bottom: number, size: string, what: string): Placeable => firstOf(
+      dimension({ name, from: point(shown, top), to: point(shown, bottom), side: "right", text: size, offset: 6, outside: name === "cover" ? "before" : "after" }),
+      leaderAnywhere({ name, text: `${what}, ${size}`, target: point(shown - 2, (top + bottom) / 2), directions: [300, 315, 285, 45, 60], reach: 10 }),
+    );
     const middle = cover + pitch * (Math.floor(text.sections / 2) + 0.5);
     return {
       fixed: [
@@ -37,9 +44,9 @@ export function drawSpineSection(input: DrawingInput<"link-stitch">): FigureDraf
         ...raggedEnd(shown, -1, backTop + cover + 1, 1),
       ],
       labels: [
-        dimension({ name: "cover", from: point(shown, 0), to: point(shown, cover), side: "right", text: words.thickness(geometry.coverThickness), offset: 6, outside: "before" }),
-        dimension({ name: "spine", from: point(shown, cover), to: point(shown, backTop), side: "right", text: words.thickness(text.spineThickness), offset: 6 }),
         dimension({ name: "finished", from: point(shown, 0), to: point(shown, backTop + cover), side: "right", text: words.size(finished.thickness), offset: 17 }),
+        sized("cover", 0, cover, words.thickness(geometry.coverThickness), "one cover"),
+        sized("spine", cover, backTop, words.thickness(text.spineThickness), "the sections"),
         dimension({ name: "hole distance", from: point(0, 0), to: point(hole, 0), side: "above", text: words.size(geometry.holeDistance), offset: 6 }),
         leaderAnywhere({ name: "front board", text: geometry.covered ? `front board ${input.letter("boards")}, covered` : `front board ${input.letter("boards")}`, target: point(hole + (shown - hole) * 0.45, cover / 2), directions: [60, 75, 45, 90], reach: cover / 2 + 7 }),
         leaderAnywhere({ name: "section", text: [`${text.sections} sections,`, `${words.thickness(geometry.sectionPitch)} each`], target: point(3, middle), directions: [180, 170, 190, 160, 200], reach: 14 }),

@@ -55,6 +55,8 @@ export function drawStationLayout(input: DrawingInput<"link-stitch">): FigureDra
 /** Width of one flap of the guide and of the paper beside it for words, in millimetres. */
 const flap = 22;
 const wordsRoom = 46;
+/** From one line of words to the next; fractions are set larger. */
+const wordPitch = 4.6;
 
 /** Template `station-template`: a strip to fold and lay into the fold of each section. */
 export function draftStationTemplate(input: DrawingInput<"link-stitch">): TemplateDraft {
@@ -62,7 +64,8 @@ export function draftStationTemplate(input: DrawingInput<"link-stitch">): Templa
   const { stations, text } = model.geometry;
   const height = toMillimetres(text.pageHeight);
   const at = stations.map((station) => toMillimetres(station.at));
-  const heights = spreadPositions(at, 4.2, 6, height - 6) ?? at;
+  // The words beside a short page with many stations reach further down than the page.
+  const heights = spreadPositions(at, wordPitch, 4, Math.max(height - 4, 4 + stations.length * wordPitch))!;
   const items: readonly SceneItem[] = [
     area(rectangle(0, 0, 2 * flap, height), "none", "cut"),
     stroke(line(point(flap, 0), point(flap, height)), "mountain"),
@@ -82,7 +85,7 @@ export function draftStationTemplate(input: DrawingInput<"link-stitch">): Templa
       "Lay it into the fold of an open section, head to head, and pierce through its fold at each mark.",
     ],
     alternative: `A strip as high as the page with a fold along its middle; across the fold lie marks for the stations: ${stations.map((station) => `${station.name}, ${input.number(station.at)} from the head`).join("; ")}. ${input.unitNote}`,
-    width: 2 * flap + wordsRoom, height, items,
+    width: 2 * flap + wordsRoom, height: Math.max(height, heights.at(-1)! + 3), items,
     marks: [
       { name: "fold", act: "fold", from: [flap, 0], to: [flap, height] },
       ...stations.map((station, k) => ({ name: station.name, act: "pierce" as const, from: [flap, at[k]!] as const, to: [flap, at[k]!] as const })),
