@@ -90,7 +90,7 @@ export const bindingDefinition = {
     closure: { about: "Holds the ribbon, or closes the band.", usual: "pva" },
   },
   steps: [
-    "cut-parts", "check-print", "mark-covers", "glue-boards", "turn-in", "cut-strips", "number-strips", "mark-folds", "score-folds", "fold-strip", "join-strips",
+    "cut-parts", "check-print", "glue-boards", "turn-in", "cut-strips", "number-strips", "mark-folds", "score-folds", "fold-strip", "join-strips",
     "attach-ribbon", "glue-front", "glue-back", "make-band", "finish",
   ],
 } as const satisfies BindingDefinition<"concertina">;

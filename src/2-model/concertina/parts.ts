@@ -1,6 +1,5 @@
 // The parts of a concertina as they are bought and cut.
 import type { Definition } from "../../1-definition/types.ts";
-import { addLengths } from "../../units/length.ts";
 import type { Ledger } from "../ledger.ts";
 import type { Feature, Part } from "../types.ts";
 import type { ConcertinaGeometry } from "./geometry.ts";
@@ -24,12 +23,10 @@ export function listParts(geometry: ConcertinaGeometry, definition: Definition<"
   return parts;
 }
 
-function coverFeatures({ turnIn, boardHeight, boardWidth, cornerDistance }: ConcertinaGeometry): readonly Feature[] {
+function coverFeatures({ turnIn, cornerDistance }: ConcertinaGeometry): readonly Feature[] {
   return [
     { kind: "placement line", direction: "vertical", name: "board, left edge", at: turnIn },
-    { kind: "placement line", direction: "vertical", name: "board, right edge", at: addLengths(turnIn, boardWidth) },
     { kind: "placement line", direction: "horizontal", name: "board, head edge", at: turnIn },
-    { kind: "placement line", direction: "horizontal", name: "board, tail edge", at: addLengths(turnIn, boardHeight) },
     ...(["head-left", "head-right", "tail-left", "tail-right"] as const).map((corner) => ({ kind: "corner cut", corner, distance: cornerDistance }) as const),
   ];
 }

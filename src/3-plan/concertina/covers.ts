@@ -2,50 +2,31 @@
 import { compareRational, multiplyRational, rational } from "../../units/rational.ts";
 import type { DraftStep, PlanContext } from "../binding.ts";
 
-/** The steps from the marked covering to the pressed covers. */
+/** The steps from the flat covering to the pressed covers. */
 export function makeConcertinaCovers({ definition, model, say }: PlanContext<"concertina">): readonly DraftStep[] {
-  const { geometry, parts } = model;
-  const covering = parts.find((part) => part.id === "covering")!;
-  const lines = covering.features.filter((feature) => feature.kind === "placement line");
+  const { geometry } = model;
   const glue = definition.adhesives["covering"]!;
   const stuff = geometry.covering === "cloth" ? "cloth" : "paper";
   // The covering's corner lies √2 turn-ins from the board's: compared squared, so that it stays exact.
   const cutMisses = compareRational(multiplyRational(geometry.cornerDistance, geometry.cornerDistance), multiplyRational(rational(2), multiplyRational(geometry.turnIn, geometry.turnIn))) >= 0;
   return [
     {
-      id: "mark-covers", stage: "The covers", title: "Mark where the boards will lie",
-      action: [
-        "Lay a covering wrong side up, its head edge away from you.",
-        "Mark the upright lines at head and tail, both from the left edge, and join the marks.",
-        "Mark the level lines left and right, both from the head edge, and join the marks.",
-        "Do the same on the other covering.",
-      ],
-      table: {
-        caption: `Lines on each covering, in ${say.unitName}`,
-        columns: ["line", "measured from", "at"],
-        rows: lines.map((line) => [line.name, line.direction === "vertical" ? "left edge" : "head edge", say.number(line.at)]),
-      },
-      parts: ["covering"],
-      sizes: [{ label: "turn-in all round", text: say.size(geometry.turnIn) }],
-      tools: ["pencil", "ruler", "triangle"], minutes: 8, cautions: [], figure: "cover-layout",
-      check: "Laid dry on its lines, a board leaves the same turn-in on all four sides.",
-      mistake: { sign: "A turn-in is narrower on one side.", repair: "The second line was measured from the first. Rub it out and measure it from the edge." },
-    },
-    {
       id: "glue-boards", stage: "The covers", title: "Glue the boards to their coverings",
       action: [
+        `Lay a covering wrong side up and draw two lines on it, ${say.size(geometry.turnIn)} from the head edge and ${say.size(geometry.turnIn)} from the left edge.`,
         `Lay a board on waste paper and ${glue.wet ? `brush ${glue.name} thinly and evenly over one face` : `cover one face with ${glue.name}`}, out to all four edges.`,
-        "Set it down between the lines and press.",
+        "Set it down with its corner where the two lines cross and its edges along them, and press.",
         "Turn the work over and rub the covering down through clean paper, from the middle outwards.",
         "Do the other board on a fresh sheet of waste paper.",
       ],
       parts: ["boards", "covering"],
-      tools: [...(glue.wet ? ["brush" as const] : []), "wasteSheets", "boneFolder"], minutes: 12,
+      sizes: [{ label: "turn-in all round", text: say.size(geometry.turnIn) }],
+      tools: ["pencil", "ruler", ...(glue.wet ? ["brush" as const] : []), "wasteSheets", "boneFolder"], minutes: 16,
       glueing: { job: "covering", openMinutes: 3 },
       cautions: glue.wet ? ["wetAdhesive"] : [],
       notices: glue.wet ? [{ hazard: `Adhesive that squeezes out stains the ${stuff}.`, consequence: "The stain stays.", avoid: "Lay it thinly, wipe the edges of the board before you set it down, and change the waste paper after each board." }] : [],
-      figure: "glue-boards",
-      check: "With light from the side the outside shows no bubble and no ridge, and the turn-ins are still the same on all four sides.",
+      figure: "cover-layout",
+      check: "The turn-in is the same on all four sides, and with light from the side the outside shows no bubble and no ridge.",
       mistake: { sign: "A bubble.", repair: "Lift the covering from the nearest edge while the adhesive is open, and rub it down again towards that edge." },
     },
     {
