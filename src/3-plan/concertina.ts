@@ -11,9 +11,10 @@ export const plan: PlanBinding<"concertina"> = (context) => {
   const { model } = context;
   // The strips are cut in a step of their own, where the paper is squared.
   const withoutStrips = { ...context, model: { ...model, parts: model.parts.filter((part) => part.material !== "panel paper") } };
+  const cut = cutParts(withoutStrips, { agree: "The two boards have the same height and width.", spoils: "A board out of square shows beside the folded strip." });
   return {
     steps: [
-      cutParts(withoutStrips, { agree: "The two boards have the same height and width.", spoils: "A board out of square shows beside the folded strip." }),
+      { ...cut, action: [...cut.action, "Leave the paper for the strip: it is cut in a step of its own."] },
       checkBoards(context),
       ...makeConcertinaCovers(context), ...foldConcertinaStrip(context), ...joinBookAndCovers(context),
     ],

@@ -8,7 +8,7 @@ import type { BandClosure, ConcertinaGeometry, RibbonClosure } from "./geometry.
 import { coveringRole } from "./materials.ts";
 
 type CoverGeometry = Pick<ConcertinaGeometry,
-  "square" | "boardHeight" | "boardWidth" | "boardThickness" | "covering" | "coverThickness" | "coverHeight" | "coverWidth" | "turnIn" | "cornerDistance" | "coverStack" | "endAdhesiveThickness" | "closure">;
+  "square" | "boardHeight" | "boardWidth" | "boardThickness" | "covering" | "coverThickness" | "coverHeight" | "coverWidth" | "turnIn" | "cornerDistance" | "coverStack" | "shutThickness" | "endAdhesiveThickness" | "closure">;
 
 /**
  * Computes covers and closure. A cover is a board with covering outside and turn-in inside: two layers of covering and of adhesive. The end panel is
@@ -25,7 +25,8 @@ export function makeCovers(definition: Definition<"concertina">, ledger: Ledger)
     { meaning: "board, covering outside, turn-in inside", source: "geometry", shownAs: "thickness" });
   ledger.compute("finished height", `nearest(board height + 2 * (${covering} thickness + covering adhesive thickness))`, { meaning: "the shut book, along the folds", source: "geometry" });
   ledger.compute("finished width", `nearest(board width + 2 * (${covering} thickness + covering adhesive thickness))`, { meaning: "the shut book, across the folds", source: "geometry" });
-  ledger.compute("finished thickness", "nearest(folded stack + 2 * (cover stack + end adhesive thickness))", { meaning: "the shut book at its spine side, pressed", source: "geometry" });
+  ledger.compute("shut thickness", "folded stack + 2 * (cover stack + end adhesive thickness)", { meaning: "the shut book at its spine side, pressed", source: "geometry", shownAs: "thickness" });
+  ledger.compute("finished thickness", "nearest(shut thickness)", { meaning: "the same on a mark of the ruler", source: "geometry" });
   const closure = makeClosure(definition, ledger, covering);
   return {
     geometry: {
@@ -40,6 +41,7 @@ export function makeCovers(definition: Definition<"concertina">, ledger: Ledger)
       turnIn: ledger.length("turn in"),
       cornerDistance: ledger.length("corner distance"),
       coverStack: ledger.length("cover stack"),
+      shutThickness: ledger.length("shut thickness"),
       endAdhesiveThickness: ledger.length("end adhesive thickness"),
       closure,
     },
@@ -55,8 +57,8 @@ function makeClosure(definition: Definition<"concertina">, ledger: Ledger, cover
   ledger.give("band height", book.band.height, origin("band/height"), { meaning: "band, along the folds", source: "common practice, no source" });
   ledger.give("band lap", book.band.lap, origin("band/lap"), { meaning: "where the ends of the band overlap", source: "common practice, no source" });
   ledger.give("band ease", book.band.ease, origin("band/ease"), { meaning: "so that the band slips over the book", source: "common practice, no source" });
-  ledger.compute("band face", `finished width + band ease / 2 + ${covering} thickness`, { meaning: "band from fold to fold over a cover", source: "geometry: the band's mid-plane", shownAs: "thickness" });
-  ledger.compute("band side", `finished thickness + ${covering} thickness`, { meaning: "band from fold to fold over the thickness", source: "geometry: the band's mid-plane", shownAs: "thickness" });
+  ledger.compute("band face", `board width + 2 * (${covering} thickness + covering adhesive thickness) + ${covering} thickness + band ease / 2`, { meaning: "band from fold to fold over a cover", source: "geometry: the band's mid-plane", shownAs: "thickness" });
+  ledger.compute("band side", `shut thickness + ${covering} thickness`, { meaning: "band from fold to fold over the thickness", source: "geometry: the band's mid-plane", shownAs: "thickness" });
   ledger.compute("band length", "up(2 * band face + 2 * band side + band lap)", { meaning: "band, flat, across the folds of the book", source: "geometry" });
   const [face, side] = [ledger.length("band face"), ledger.length("band side")];
   return {
@@ -70,8 +72,8 @@ function ribbonAround(definition: Definition<"concertina">, ledger: Ledger): Rib
   const { ribbon } = definition.book;
   ledger.give("ribbon width", ribbon.width, definition.defaulted.has("book/ribbon/width") ? "default" : "given", { meaning: "width of the ribbon", source: "common practice, no source" });
   ledger.give("ribbon tie", ribbon.tie, definition.defaulted.has("book/ribbon/tie") ? "default" : "given", { meaning: "free ribbon at each end, to tie a bow", source: "common practice, no source" });
-  ledger.compute("ribbon long end", "up(finished thickness + board width + ribbon tie)", { meaning: "beyond the spine edge: over the thickness, across the front, and to tie", source: "geometry" });
-  ledger.compute("ribbon short end", "up(finished thickness + ribbon tie)", { meaning: "beyond the fore-edge: over the thickness, and to tie", source: "geometry" });
+  ledger.compute("ribbon long end", "up(shut thickness + board width + ribbon tie)", { meaning: "beyond the spine edge: over the thickness, across the front, and to tie", source: "geometry" });
+  ledger.compute("ribbon short end", "up(shut thickness + ribbon tie)", { meaning: "beyond the fore-edge: over the thickness, and to tie", source: "geometry" });
   ledger.compute("ribbon length", "up(board width + ribbon long end + ribbon short end)", { meaning: "the ribbon: glued across a board, and two ends", source: "geometry" });
   return { kind: "ribbon", width: ribbon.width, length: ledger.length("ribbon length"), longEnd: ledger.length("ribbon long end"), shortEnd: ledger.length("ribbon short end") };
 }

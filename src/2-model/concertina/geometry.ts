@@ -102,6 +102,8 @@ export interface ConcertinaGeometry {
   readonly cornerDistance: Length;
   /** Board with covering and turn-in. */
   readonly coverStack: Length;
+  /** The shut book at its spine side, not rounded. */
+  readonly shutThickness: Length;
   readonly endAdhesiveThickness: Length;
   readonly closure: RibbonClosure | BandClosure | null;
 }

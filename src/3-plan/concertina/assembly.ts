@@ -124,12 +124,12 @@ function finish({ definition, model, say }: PlanContext<"concertina">): DraftSte
     parts: [],
     sizes: [
       { label: "finished book, height × width", text: say.sizes(finished.height, finished.width) },
-      { label: "thickness, pressed", text: say.size(finished.thickness) },
+      { label: "thickness, pressed", text: say.thickness(geometry.shutThickness) },
       { label: "folded strip alone, at its spine side", text: say.thickness(geometry.foldedStack) },
     ],
     tools: ["pressingBoards", "weight"], minutes: 5, needs: [{ step: "glue-back", until: "set", what: "last panel" }],
     cautions: ["weights"], figure: "closed-section",
-    check: `Shut and pressed, the book measures ${say.about(say.size(finished.thickness))} at its spine side.`,
+    check: `Shut and pressed, the book measures ${say.about(say.thickness(geometry.shutThickness))} at its spine side.`,
     mistake: { sign: "The book springs open.", repair: "Press it a second night. Rub the folds that spring down once more with the bone folder, on both sides." },
   };
 }

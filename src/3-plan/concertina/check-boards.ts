@@ -10,10 +10,8 @@ export function checkBoards(context: PlanContext<"concertina">): DraftStep {
   return {
     ...shared,
     action: [
-      `Measure a board: it must be ${say.sizes(boards.height, boards.width)} and ${say.about(say.thickness(boards.thickness))} thick. Cut one that is off again.`,
+      `Measure a board: it must be ${say.sizes(boards.height, boards.width)} and ${say.about(say.thickness(boards.thickness))} thick. If one is off, cut it anew as in the step before.`,
       ...shared.action.slice(1),
     ],
-    tools: ["ruler", "knife", "mat"],
-    cautions: ["knife", "boardCutter"],
   };
 }

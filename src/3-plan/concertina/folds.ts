@@ -71,12 +71,12 @@ export function foldScores(context: PlanContext<"concertina">): DraftStep {
     action: [
       "Begin at the left, front up. Fold along the first score and lay the edges of the two panels on each other before you crease.",
       "Go on score by score, valley and mountain in turn as in the table, each panel edge to edge with the pile below it.",
-      ...(joined ? ["Fold the join fold of a strip with a tab as a valley, like every fold beside it that is a valley, and open the tab again."] : []),
+      ...(joined ? ["The last fold of a strip with a tab is a valley: crease it as well, and open the tab flat again."] : []),
       "Knock the pile up on the bench at one side and at the tail, and rub every fold down with the bone folder through clean paper.",
       "Leave it under a board and a weight until the covers are dry.",
     ],
     parts: stripParts(context),
-    sizes: [{ label: "folded, fold to fold", text: context.say.thickness(geometry.foldedWidth) }],
+    sizes: [{ label: "folded, fold to fold", text: context.say.size(geometry.foldedWidth) }],
     tools: ["boneFolder", "wasteSheets", "pressingBoards", "weight"], minutes: 5 + geometry.panels, cautions: ["boneFolder", "paperEdge", "weights"], figure: "fold-strip",
     check: "Seen from the head, all folds of one side lie in one line, and no panel stands out of the pile.",
     mistake: { sign: "The folds drift: each panel stands out a little farther.", repair: "Open the strip to the first panel that is off and fold that one anew, edge to edge with the pile; its score had moved. The folds after it then come right." },
@@ -112,7 +112,7 @@ export function foldHalves(context: PlanContext<"concertina">): DraftStep {
       ]),
     },
     parts: stripParts(context),
-    sizes: [{ label: "panel, fold to fold", text: say.size(geometry.panelWidth) }, { label: "folded, fold to fold", text: say.thickness(geometry.foldedWidth) }],
+    sizes: [{ label: "panel, fold to fold", text: say.size(geometry.panelWidth) }, { label: "folded, fold to fold", text: say.size(geometry.foldedWidth) }],
     tools: ["pencil", "ruler", "boneFolder", "wasteSheets", "pressingBoards", "weight"], minutes: 6 + 2 * panels, cautions: ["boneFolder", "paperEdge", "weights"],
     ...(stackedTakeUp ? { notices: [{
       hazard: "Halving a folded pile makes the outer layers run round the inner ones.",

@@ -7,7 +7,8 @@ import { breakAcross } from "../breaks.ts";
 import { dimension } from "../dimensions.ts";
 import { placeEvery } from "../figure.ts";
 import type { FigureDraft } from "../figure.ts";
-import { preferredLeader } from "../leaders.ts";
+import { leaderAnywhere, preferredLeader } from "../leaders.ts";
+import { firstOf } from "../place.ts";
 import type { Placeable } from "../place.ts";
 import { area, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
@@ -47,10 +48,13 @@ export function drawClosedSection(input: Input): FigureDraft {
   ];
   const firstJoin = joins[0];
   const labels: readonly Placeable[] = [
-    dimension({ name: "finished thickness", from: point(0, -shown.cloth), to: point(0, total + shown.cloth), side: "left", text: words.size(finished.thickness), offset: 17 }),
+    dimension({ name: "finished thickness", from: point(0, -shown.cloth), to: point(0, total + shown.cloth), side: "left", text: words.thickness(geometry.shutThickness), offset: 17 }),
     dimension({ name: "finished width", from: point(-shown.cloth, total), to: point(width + shown.cloth, total), side: "below", text: words.size(finished.width), offset: 12 }),
     dimension({ name: "square", from: point(right, total), to: point(width, total), side: "below", text: words.size(geometry.square), offset: 6 }),
-    dimension({ name: "folded stack", from: point(0, top - 0.4), to: point(0, bottom + 0.4), side: "left", text: words.thickness(geometry.foldedStack), offset: 8 }),
+    firstOf(
+      dimension({ name: "folded stack", from: point(0, top - 0.4), to: point(0, bottom + 0.4), side: "left", text: words.thickness(geometry.foldedStack), offset: 8 }),
+      leaderAnywhere({ name: "folded stack", text: ["folded strip:", ...words.inLines(words.thickness(geometry.foldedStack))], target: point(left + 6, (top + bottom) / 2), directions: [200, 210, 190, 220, 180], reach: 36 }),
+    ),
     preferredLeader({ name: "boards", text: `${words.part("boards")}: front`, target: point(width * 0.25, board / 2), directions: [105, 95, 115, 85], reach: 8 }),
     preferredLeader({ name: "covering", text: words.part("covering"), target: point(width * 0.8, -shown.cloth / 2), end: "arrow", directions: [60, 50, 70, 40], reach: 8 }),
     preferredLeader({ name: "turn-in", text: "turn-in, under panel 1", target: point(width - 2, board + shown.cloth / 2), end: "arrow", directions: [20, 10, 30, 0], reach: 9 }),
@@ -62,7 +66,7 @@ export function drawClosedSection(input: Input): FigureDraft {
     id: "closed-section",
     title: "Section through the shut book",
     caption: `The shut book in section, seen from the head, spine side at the left; not to scale: thickness is drawn too large, the middle of the width is left out. ${panels} panels of ${words.thickness(geometry.paperThickness)}${joined ? ` and ${joins.length} ${joins.length === 1 ? "tab" : "tabs"}, ${words.thickness(geometry.tabSwell)} in all,` : ""} make a stack of ${words.thickness(geometry.foldedStack)}; each cover adds ${words.thickness(geometry.coverStack)}.`,
-    alternative: `Section across the folds of the shut book, ${words.size(finished.width)} wide and ${words.size(finished.thickness)} thick. From the front: a board with its covering, turned in over its edges; ${panels} panels, folded zigzag, together ${words.thickness(geometry.foldedStack)} thick; the back board. Panel 1 is glued over the turn-in of the front board, panel ${panels} over that of the back board. `
+    alternative: `Section across the folds of the shut book, ${words.size(finished.width)} wide and ${words.thickness(geometry.shutThickness)} thick. From the front: a board with its covering, turned in over its edges; ${panels} panels, folded zigzag, together ${words.thickness(geometry.foldedStack)} thick; the back board. Panel 1 is glued over the turn-in of the front board, panel ${panels} over that of the back board. `
       + `The boards reach ${words.size(geometry.square)} beyond the folds.${joined ? ` At ${joins.map((fold) => `fold ${fold}`).join(", ")} a tab lies at the spine side.` : ""}`,
     items: placeEvery(fixed, labels),
   };

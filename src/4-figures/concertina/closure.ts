@@ -2,6 +2,7 @@
 import { bandAlong } from "../../geometry/band.ts";
 import { line, polyline, rectangle } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
+import type { Point } from "../../geometry/point.ts";
 import { toMillimetres } from "../../units/length.ts";
 import type { BandClosure, RibbonClosure } from "../../2-model/concertina/geometry.ts";
 import type { DrawingInput } from "../binding.ts";
@@ -11,6 +12,7 @@ import { placeAtScale, placeEvery } from "../figure.ts";
 import type { FigureDraft } from "../figure.ts";
 import { areaLabel, drawGrainArrow, gridCentres, leaderAnywhere, preferredLeader } from "../leaders.ts";
 import { firstOf } from "../place.ts";
+import type { Placeable } from "../place.ts";
 import { runningDimensions } from "../running-dimensions.ts";
 import { fittingScale, scalesThatFit } from "../scale.ts";
 import { area, smallestType, stroke } from "../scene.ts";
@@ -48,11 +50,13 @@ function drawRibbon(input: Input, ribbon: RibbonClosure): FigureDraft {
       labels: [
         dimension({ name: "long end", from: point(left, foot), to: point(0, foot), side: "below", text: long, offset: 6, outside: "before" }),
         dimension({ name: "short end", from: point(width, foot), to: point(right, foot), side: "below", text: short, offset: 6 }),
-        dimension({ name: "half the height", from: point(width, 0), to: point(width, middle), side: "right", text: "equal", offset: 22 }),
-        dimension({ name: "half the height below", from: point(width, middle), to: point(width, height), side: "right", text: "equal", offset: 22 }),
+        ...(middle < halfRoom ? [leaderAnywhere({ name: "half the height", text: "half the height", target: point(width, middle - high / 2), end: "arrow" as const, directions: [60, 50, 40, 70, 30], reach: 8 })] : [
+          dimension({ name: "half the height", from: point(width, 0), to: point(width, middle), side: "right" as const, text: "equal", offset: 22 }),
+          dimension({ name: "half the height below", from: point(width, middle), to: point(width, height), side: "right" as const, text: "equal", offset: 22 }),
+        ]),
         areaLabel("head", "head", [3, 6, 9].flatMap((up) => [0.5, 0.3, 0.7].map((share) => point(width * share, -up)))),
-        areaLabel("spine edge", "spine edge", [3, 6, 10, 14].flatMap((out) => [0.2, 0.15, 0.8, 0.85, 0.1, 0.9, -0.1].map((share) => point(-out, height * share))), { angle: 90 }),
-        areaLabel("fore-edge", "fore-edge", [3, 6, 10, 14].flatMap((out) => [0.2, 0.15, 0.8, 0.85, 0.1, 0.9, -0.1].map((share) => point(width + out, height * share))), { angle: 90 }),
+        edgeName("spine edge", (out, share) => point(-out, height * share), point(0, height * 0.15), [150, 160, 140, 170, 130]),
+        edgeName("fore-edge", (out, share) => point(width + out, height * share), point(width, height * 0.85), [330, 320, 340, 310, 350]),
         firstOf(
           areaLabel("board", `${words.part("boards")}: back, inside`, gridCentres({ left: 0, right: width, top: 0, bottom: middle - high / 2 }, 3, 5)),
           leaderAnywhere({ name: "board", text: `${words.part("boards")}: back, inside`, target: point(width * 0.5, Math.max(0.4, (middle - high / 2) * 0.5)), directions: [60, 70, 45, 80, 90, 30], reach: 8 }),
@@ -68,6 +72,15 @@ function drawRibbon(input: Input, ribbon: RibbonClosure): FigureDraft {
     alternative: `The back board, inside up, its spine edge at the left. The closure ribbon, ${words.size(ribbon.length)} long and ${words.size(ribbon.width)} wide, lies across it at half its height. ${long} hang out beyond the spine edge, ${short} beyond the fore-edge.`,
     items,
   };
+}
+
+/** Half a board on paper that is high enough for its own dimension. */
+const halfRoom = 12;
+
+/** The name of an upright edge: beside it where there is room, else with a pointer. */
+function edgeName(name: string, beside: (out: number, share: number) => Point, target: Point, directions: readonly number[]): Placeable {
+  const centres = [3, 6, 10, 14].flatMap((out) => [0.2, 0.15, 0.8, 0.85, 0.1, 0.9].map((share) => beside(out, share)));
+  return firstOf(areaLabel(name, name, centres, { angle: 90 }), leaderAnywhere({ name, text: name, target, end: "arrow", directions, reach: 6 }));
 }
 
 const bandRoom = { width: 132, height: 26 } as const;
@@ -99,7 +112,7 @@ function drawBand(input: Input, band: BandClosure): FigureDraft {
       ...at.map((x) => stroke(line(point(x, 0), point(x, height)), "valley")),
       ...running.items,
     ], [
-      dimension({ name: "band height", from: point(0, 0), to: point(0, height), side: "left", text: given.number(geometry.closure!.kind === "band" ? flat.height : flat.height), offset: 6 }),
+      dimension({ name: "band height", from: point(0, 0), to: point(0, height), side: "left", text: given.number(flat.height), offset: 6 }),
       firstOf(areaLabel("lap", "lap", [point((lap + width) / 2, height / 2)], { size: smallestType }), areaLabel("lap", "lap", [point((lap + width) / 2, height / 2)], { size: smallestType, angle: 90 }), leaderAnywhere({ name: "lap", text: "lap", target: point((lap + width) / 2, height * 0.6), directions: [320, 330, 310, 340], reach: 6 })),
       ...([["front", 0, at[0]!], ["back", at[1]!, at[2]!]] as const).map(([name, left, right]) => firstOf(
         areaLabel(name, name, [0.5, 0.35, 0.65].map((share) => point(left + (right - left) * share, height / 2))),

@@ -36,7 +36,7 @@ export function drawNamedParts(input: Input): FigureDraft {
     const named: readonly (readonly [name: string, text: string | readonly string[], target: Point | null, directions: readonly number[], reach: number])[] = [
       ["front board", [`${part("boards")}: front,`, `in ${part("covering")}`], targets.frontBoard, [180, 170, 190, 160, 200], 12],
       ["back board", [`${part("boards")}: back`], targets.backBoard, [70, 60, 80, 50, 40, 90], 9],
-      ["strip", strips, targets.panel, [270, 280, 260, 290, 250], 40],
+      ["strip", strips, targets.panel, [270, 280, 260, 290, 250], 14],
       ["valley fold", "valley fold", targets.valley, [100, 90, 110, 80, 120], 8],
       ["mountain fold", "mountain fold", targets.mountain, [260, 270, 250, 280, 240], 8],
       ["join", "join", targets.join, [80, 70, 90, 60, 100], 10],

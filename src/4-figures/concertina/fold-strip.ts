@@ -33,7 +33,7 @@ export function drawFoldStrip(input: Input): FigureDraft | null {
   return {
     id: "fold-strip",
     title: "Folding zigzag",
-    caption: `Folding along the scores, seen from the head, front up; not to scale.${left} The first fold is a valley, then mountain and valley in turn. Folded, a panel measures ${words.thickness(geometry.foldedWidth)} from fold to fold.`,
+    caption: `Folding along the scores, seen from the head, front up; not to scale.${left} The first fold is a valley, then mountain and valley in turn. Folded, a panel measures ${words.size(geometry.foldedWidth)} from fold to fold.`,
     alternative: `Four end views of the strip, front up.${left} 1: flat, with a valley at the first fold, a mountain at the second and so on in turn. 2: panel 1 is laid on panel 2, their edges on each other, and the first fold is creased. `
       + "3: every further panel is folded back on the pile, edge to edge. 4: the pile is knocked up against the bench and the folds are rubbed down with the bone folder.",
     items: viewsBelow([

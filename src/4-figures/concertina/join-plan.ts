@@ -15,7 +15,7 @@ import { zigzagPoints } from "./zigzag.ts";
 type Input = DrawingInput<"concertina">;
 
 /** On paper: the whole zigzag, its widest panel, its rise, and the space between two layers. */
-const room = { width: 150, panel: 12, rise: 13, layer: 0.9 } as const;
+const room = { width: 136, panel: 12, rise: 13, layer: 0.9 } as const;
 
 /** Figure `join-plan`; none for a strip in one piece. */
 export function drawJoinPlan(input: Input): FigureDraft | null {
@@ -28,18 +28,19 @@ export function drawJoinPlan(input: Input): FigureDraft | null {
   const joins = strips.slice(0, -1).map((strip) => strip.firstPanel + strip.panels - 1);
   const first = points[joins[0]!]!;
   const fixed = [...strips.flatMap((strip, index) => drawStrip(points, strip, index, strips.length)), ...brackets(input, points)];
+  const bounds = { left: -14, right: points[panels]!.x + 20, top: -40, bottom: 40 };
   const labels: readonly Placeable[] = [
     leaderAnywhere({ name: "first join", text: [`join at fold ${joins[0]}:`, "a valley, tab behind"], target: point(first.x + 0.6, first.y + 0.6), end: "arrow", directions: [300, 290, 310, 280, 320], reach: 11 }),
     leaderAnywhere({ name: "panel 1", text: "panel 1", target: between(points[0]!, points[1]!, 0.2), directions: [120, 110, 135, 90], reach: 6 }),
     leaderAnywhere({ name: "last panel", text: `panel ${panels}`, target: between(points[panels]!, points[panels - 1]!, 0.25), directions: [50, 60, 40, 70, 30], reach: 6 }),
-    { name: "front", candidates: [7, 10, 13].map((up) => [label("front", "front", point((points[panels]!.x) / 2, -room.rise - up), { anchor: "middle" })]) },
+    { name: "front", candidates: [7, 10, 13].map((up) => [label("front", "front: the side that you read", point((points[panels]!.x) / 2, -room.rise - up), { anchor: "middle" })]) },
   ];
   return {
     id: "join-plan",
     title: "Join plan",
     caption: `All ${strips.length} strips, joined, drawn open and seen from the head with the front up; not to scale. Numbers below are the strips. Every join lies in a valley, its tab (thin line) behind the next strip.`,
     alternative: `${strips.map((strip) => `Strip ${strip.n} (${words.part(strip.part)}): ${strip.panels} ${strip.panels === 1 ? "panel" : "panels"}, from ${strip.firstPanel} to ${strip.firstPanel + strip.panels - 1}${strip.hasTab ? `, with a tab that is glued behind strip ${strip.n + 1} at fold ${strip.firstPanel + strip.panels - 1}` : ", no tab"}`).join(". ")}. Seen from the front all joins are valley folds.`,
-    items: placeEvery(fixed, labels),
+    items: placeEvery(fixed, labels, { bounds }),
   };
 }
 

@@ -8,7 +8,6 @@ import { dimension } from "../dimensions.ts";
 import { placeEvery } from "../figure.ts";
 import type { FigureDraft } from "../figure.ts";
 import { preferredLeader } from "../leaders.ts";
-import { movementArrow } from "../movement.ts";
 import { area, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
 import { viewsBelow, withHeading } from "../views.ts";
@@ -84,7 +83,6 @@ function drawShut(fold: number): readonly SceneItem[] {
     area(rectangle(0.4, nextTop + paper, shown.tab - 0.4, glue), "adhesive", "none"),
     area(rectangle(0.4, nextTop, panel - 0.4, paper), "paper", "outline"),
     ...raggedEnd(panel - 1, -0.6, nextTop + paper + 0.6, 1),
-    ...movementArrow(point(panel + 6, -7), point(panel + 5, -0.5), -2),
   ];
   return placeEvery(fixed, [
     preferredLeader({ name: "shut panel", text: `panel ${fold}`, target: point(panel * 0.5, paper / 2), directions: [110, 100, 120, 90], reach: 6 }),

@@ -146,7 +146,7 @@ function targetsOf(book: Book): OpenBook["targets"] {
   return {
     frontBoard: addPoints(on(plan[0]!, plan[1]!, 0.45, boardHeight * 0.6), point(-boardThickness * 0.3, 0)),
     backBoard: isometric(spacePoint(middleOfBack.x, middleOfBack.y, boardHeight - square * 0.4)),
-    panel: on(plan[shown - 1]!, plan[shown]!, 0.5, square + panelHeight * 0.55),
+    panel: on(plan[shown - 1]!, plan[shown]!, 0.5, square + panelHeight * 0.25),
     valley: isometric(spacePoint(plan[last > 3 ? 3 : 1]!.x, plan[last > 3 ? 3 : 1]!.y, square + panelHeight)),
     mountain: last > 2 ? isometric(spacePoint(plan[2]!.x, plan[2]!.y, square)) : null,
     join: join === undefined ? null : isometric(spacePoint(plan[join]!.x, plan[join]!.y, square + panelHeight)),
