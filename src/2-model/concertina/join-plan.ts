@@ -1,6 +1,6 @@
 // How panels are shared out over strips so that every join lies in a valley, and which sheet needs the fewest.
 import type { Definition, SheetGrain } from "../../1-definition/types.ts";
-import { inches, isLess, mm, ratioOf, subtractLength } from "../../units/length.ts";
+import { addLengths, inches, isLess, mm, multiplyLength, noLength, ratioOf, roundToMark } from "../../units/length.ts";
 import type { Length, Unit } from "../../units/length.ts";
 import { floorRational } from "../../units/rational.ts";
 import type { ParentSheet, Strip } from "./geometry.ts";
@@ -51,7 +51,8 @@ export function planStrips(definition: Definition<"concertina">): StripPlan {
     sheets.flatMap((sheet) => ways(sheet)).flatMap(([along, across]): readonly StripPlan[] => {
       const stripsFromEach = wholeTimes(along, panel.height);
       if (stripsFromEach === 0 && !sizeAssumed) return [];
-      const shares = shareOutPanels(panels, wholeTimes(subtractLength(across, join.tab), panel.width), wholeTimes(across, panel.width));
+      const fitting = (tab: Length): number => panelsThatFit(across, panel.width, tab, definition.units.step);
+      const shares = shareOutPanels(panels, fitting(join.tab), fitting(noLength));
       if (!shares) return [];
       const count = Math.ceil(shares.length / Math.max(1, stripsFromEach));
       return [{ sheet: { along, across, sizeAssumed, grainAssumed, stripsFromEach, count }, strips: stripsOf(shares), planned: true }];
@@ -82,6 +83,13 @@ function isBetter(plan: StripPlan, than: StripPlan): boolean {
 /** How often a part fits into a length, in whole pieces. */
 function wholeTimes(length: Length, part: Length): number {
   return Math.max(0, Number(floorRational(ratioOf(length, part))));
+}
+
+/** The most panels of a strip that, cut on a mark of the ruler, is not longer than the sheet. */
+function panelsThatFit(across: Length, width: Length, tab: Length, step: Length): number {
+  let panels = wholeTimes(across, width);
+  while (panels > 0 && isLess(across, roundToMark(addLengths(multiplyLength(width, panels), tab), step))) panels -= 1;
+  return panels;
 }
 
 function stripsOf(shares: readonly number[]): readonly Strip[] {

@@ -86,7 +86,6 @@ function edgeName(name: string, beside: (out: number, share: number) => Point, t
 const bandRoom = { width: 132, height: 26 } as const;
 
 function drawBand(input: Input, band: BandClosure): FigureDraft {
-  const { geometry } = input.model;
   const words = sectionWords(input);
   const scale = fittingScale(toMillimetres(band.length), toMillimetres(band.height), bandRoom.width, bandRoom.height);
   return {
