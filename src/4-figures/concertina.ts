@@ -58,7 +58,7 @@ export const drawings: BindingDrawings<"concertina"> = {
   templates: {
     "fold-guide": draftFoldGuide,
     "corner-template": (input) => draftCornerTemplate(input, {
-      what: "covering", stuff: stuffOf(input), board: "board", work: "covered board", corners: "all four corners", turnIn: input.model.geometry.turnIn, cornerDistance: input.model.geometry.cornerDistance,
+      turnIn: input.model.geometry.turnIn, cornerDistance: input.model.geometry.cornerDistance, covering: "covering", stuff: stuffOf(input), whole: "covered board", board: "board",
     }),
   },
 };

@@ -3,6 +3,7 @@
 /** Name and one-line description of each binding, by id. */
 export const bindings = {
   "stub-album": { name: "stub album", about: "stubs folded from one strip of card, boards joined by a covered hinge, screw posts" },
+  "link-stitch": { name: "link stitch", about: "folded sections linked to each other and to two boards by the sewing thread, spine left open" },
   concertina: { name: "concertina", about: "a strip of paper folded zigzag between two covered boards" },
 } as const satisfies Record<string, { name: string; about: string }>;
 

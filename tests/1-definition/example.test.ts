@@ -32,7 +32,7 @@ function keysOfBook(): readonly string[] {
     if ("items" in node) visit(node.items);
   };
   for (const [key, section] of Object.entries(schema.allOf[0]!.then.properties)) if (key !== "steps" && key !== "variants") visit(section);
-  visit({ properties: { units: (schema.properties as { units: object }).units, author: (schema.properties as { author: object }).author, bench: (schema.properties as { bench: object }).bench } });
+  visit({ properties: { units: (schema.properties as { units: object }).units, author: (schema.properties as { author: object }).author, bench: (schema.properties as { bench: object }).bench, tools: (schema.properties as { tools: object }).tools } });
   return [...keys];
 }
 
@@ -63,7 +63,7 @@ describe("the commented example of the stub album", () => {
   it("gives for every default the value that leaving the key out has", () => {
     const written = definitions[0]!;
     const { definitions: [left] } = read(bare);
-    const compared = ({ book, materials, measured, adhesives, bench, units, level, language, revision, print }: Definition): object => ({ book, adhesives, measured, bench, units, level, language, revision, print, materials: Object.fromEntries(Object.entries(materials).map(([role, { thicknessFrom: _, ...rest }]) => [role, rest])) });
+    const compared = ({ book, materials, measured, adhesives, bench, tools, units, level, language, revision, print }: Definition): object => ({ book, adhesives, measured, bench, tools, units, level, language, revision, print, materials: Object.fromEntries(Object.entries(materials).map(([role, { thicknessFrom: _, ...rest }]) => [role, rest])) });
     expect(compared(written)).toEqual(compared(left!));
     expect([...left!.defaulted].length).toBeGreaterThan(40);
   });

@@ -5,7 +5,7 @@ import { halvingOrder } from "../../src/2-model/concertina/strip.ts";
 import { shareOutPanels } from "../../src/2-model/concertina/join-plan.ts";
 import { inches, mm, toMillimetres } from "../../src/units/length.ts";
 import type { Length } from "../../src/units/length.ts";
-import { concertinaDefinition, sheetOf } from "../fixtures/concertina.ts";
+import { concertinaDefinition, plainSheet, sheetOf } from "../fixtures/concertina.ts";
 import type { ConcertinaOverrides } from "../fixtures/concertina.ts";
 
 function modelOf(overrides: ConcertinaOverrides = {}) {
@@ -35,7 +35,7 @@ describe("the join plan", () => {
     const strips = (materials: ConcertinaOverrides["materials"]) => modelOf({ book: { panels: 16 }, materials: materials! }).geometry.strips.map((strip) => strip.panels);
     expect(strips(sheetOf(mm(500), mm(700), "short"))).toEqual([5, 6, 5]);
     expect(strips(sheetOf(mm(500), mm(700), "long"))).toEqual([1, 4, 4, 4, 3]);
-    expect(strips({ "panel paper": { grain: "short", sheets: [{ height: mm(500), width: mm(700) }, { height: mm(700), width: mm(1000) }] } })).toEqual([7, 9]);
+    expect(strips({ "panel paper": { grain: "short", sheets: [plainSheet(mm(500), mm(700)), plainSheet(mm(700), mm(1000))] } })).toEqual([7, 9]);
   });
   it("counts the sheets: three strips of 150 mm come out of 500 mm, two out of 400 mm", () => {
     expect(modelOf({ book: { panels: 16 }, materials: sheetOf(mm(500), mm(700)) }).geometry.sheet).toMatchObject({ stripsFromEach: 3, count: 1 });
@@ -136,6 +136,7 @@ describe("findings", () => {
     ["stop turn-in-too-deep", { book: { panel: { height: mm(60), width: mm(60) }, "turn in": mm(40) } }],
     ["warn corner-cut-too-far", { book: { "turn in": mm(8) }, materials: { boards: { thickness: mm(6) } } }],
     ["stop closure-too-high", { book: { closure: "band", band: { height: mm(160) } } }],
+    ["warn longer-than-tool", { materials: whole, rest: { tools: { rulerLength: mm(600), cutterLength: null, punchReach: null, drillDepth: null } } }],
     ["warn stack-too-thick", { book: { panels: 60, panel: { height: mm(60), width: mm(30) } }, materials: { "panel paper": { thickness: mm("0.6") } } }],
   ])("%s", (code, overrides) => {
     expect(codesOf(overrides)).toContain(code);

@@ -7,7 +7,7 @@ import { halvingOrder } from "../../src/2-model/concertina/strip.ts";
 import { makePlan } from "../../src/3-plan/index.ts";
 import { addLengths, compareLengths, divideLength, inches, isLess, isOnMark, mm, multiplyLength, noLength, sameLength, subtractLength } from "../../src/units/length.ts";
 import type { Length } from "../../src/units/length.ts";
-import { concertinaDefinition } from "../fixtures/concertina.ts";
+import { concertinaDefinition, plainSheet } from "../fixtures/concertina.ts";
 import type { ConcertinaOverrides } from "../fixtures/concertina.ts";
 
 const sizes = (unit: "mm" | "in", least: number, most: number): fc.Arbitrary<Length> =>
@@ -21,7 +21,7 @@ const books: fc.Arbitrary<ConcertinaOverrides> = fc.constantFrom<"mm" | "in">("m
   closure: fc.constantFrom<"ribbon" | "band" | "none">("ribbon", "band", "none"),
 }).map((book): ConcertinaOverrides => ({
   units, book: { panels: book.panels, panel: { height: book.height, width: book.width }, join: { tab: book.tab }, closure: book.closure, band: { height: mm(20) } },
-  materials: { "panel paper": { thickness: divideLength(mm(book.paper), 100), grain: book.grain, sheets: [{ height: mm(book.along), width: mm(book.across) }] } },
+  materials: { "panel paper": { thickness: divideLength(mm(book.paper), 100), grain: book.grain, sheets: [plainSheet(mm(book.along), mm(book.across))] } },
 })));
 
 /** Runs a law on every book that can be made; one that cannot must say why. */

@@ -7,7 +7,7 @@ import { evaluateFormula } from "../../src/units/formula.ts";
 import { inches, isLess, lengthOf, mm, toMillimetres } from "../../src/units/length.ts";
 import { printExact } from "../../src/units/print-length.ts";
 import { rational } from "../../src/units/rational.ts";
-import { concertinaDefinition } from "../fixtures/concertina.ts";
+import { concertinaDefinition, plainSheet } from "../fixtures/concertina.ts";
 
 describe("Paul Adam, Practical Bookbinding (1903), ch. I", () => {
   // Printed: two-fold guard 2 × 1 cm + 3 mm = 23 mm; four-fold 4 × 1 cm + 3 mm = 43 mm. A fold is a panel, what is pasted on is the tab.
@@ -36,7 +36,7 @@ describe("ISO 216, table of sizes (Wikipedia, \"ISO 216\")", () => {
     const [a3, a6] = [findSheetSize("A3")!, findSheetSize("A6")!];
     const { geometry } = buildModel(concertinaDefinition({
       book: { panels, panel: { height: a6.height, width: a6.width } },
-      materials: { "panel paper": { grain: "short", sheets: [{ height: a3.height, width: a3.width }] } },
+      materials: { "panel paper": { grain: "short", sheets: [plainSheet(a3.height, a3.width)] } },
     })).model;
     expect(geometry.strips).toHaveLength(strips);
   });

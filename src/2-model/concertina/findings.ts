@@ -4,6 +4,7 @@ import { addLengths, isLess, mm, multiplyLength, noLength, shortest, subtractLen
 import type { Length } from "../../units/length.ts";
 import { printLength, printSizes, printThickness } from "../../units/print-length.ts";
 import { findDeviations, findGrainFaults } from "../findings.ts";
+import { findCutFaults } from "../tool-findings.ts";
 import type { Ledger } from "../ledger.ts";
 import type { Finding, Part } from "../types.ts";
 import type { ConcertinaGeometry } from "./geometry.ts";
@@ -26,7 +27,7 @@ export function findFaults(evidence: Evidence): readonly Finding[] {
   const judged = unplanned.length === 0 ? parts : parts.filter((part) => part.material !== "panel paper");
   return [
     ...unplanned, ...foldFaults(evidence), ...joinFaults(evidence), ...stripNotes(evidence), ...coverFaults(evidence), ...closureFaults(evidence),
-    ...findGrainFaults(judged, definition), ...findDeviations(ledger.values, definition),
+    ...findCutFaults(judged, definition), ...findGrainFaults(judged, definition), ...findDeviations(ledger.values, definition),
   ];
 }
 
