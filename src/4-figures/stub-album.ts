@@ -8,7 +8,7 @@ import { drawClothLayout } from "./stub-album/cloth-layout.ts";
 import { drawCornerCut } from "./stub-album/corner-cut.ts";
 import { drawHoleLayout } from "./stub-album/hole-layout.ts";
 import { drawScoreMap, drawScoreMapFromCentre } from "./stub-album/score-map.ts";
-import { drawScoring } from "./stub-album/scoring.ts";
+import { drawScoring } from "./bench/scoring.ts";
 import { drawFoldSequence } from "./stub-album/fold-sequence.ts";
 import { drawCloseStubs } from "./stub-album/close-stubs.ts";
 import { drawGlueFloor } from "./stub-album/glue-floor.ts";
@@ -38,7 +38,7 @@ export const drawings: BindingDrawings<"stub-album"> = {
     "score-map": drawScoreMap,
     "score-map-from-centre": drawScoreMapFromCentre,
     "hole-layout": drawHoleLayout,
-    scoring: drawScoring,
+    scoring: (input) => drawScoring(input, { part: "card", what: "card", face: "inside of the book", height: input.model.geometry.stripHeight, count: input.model.scores.length }),
     "fold-sequence": drawFoldSequence,
     "close-stubs": drawCloseStubs,
     "glue-floor": drawGlueFloor,
