@@ -59,8 +59,8 @@ function placeOn({ sheet }: OnPaper, mark: TemplateMark): readonly [readonly [nu
 }
 
 describe("every template of the demos, printed", () => {
-  // Three score lines for each of 10 and of 12 stubs, and other marks besides.
-  it.each([["harbour-album", 30], ["garden-year", 36]] as const)("%s has each named mark in its place on some sheet, more than %i of them, and both check lines on every sheet", async (name, least) => {
+  // Three score lines for each of 10 and of 12 stubs, six folds and three lines of a corner, and other marks besides.
+  it.each([["harbour-album", 30], ["garden-year", 36], ["river-walk", 8]] as const)("%s has each named mark in its place on some sheet, more than %i of them, and both check lines on every sheet", async (name, least) => {
     const project = (await readContent(content)).find((each) => each.name === name)!;
     const [booklet] = computeProject(project).booklets;
     const { definition, drawings } = booklet!;
