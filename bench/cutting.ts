@@ -5,6 +5,8 @@ import type { LinearSolver } from "../src/3-plan/cutting/linear-solver.ts";
 import { planBars } from "../src/3-plan/cutting/plan-bars.ts";
 import { planSheets } from "../src/3-plan/cutting/plan-sheets.ts";
 import { exactTable, lyingOn } from "../src/3-plan/cutting/price-sheet.ts";
+import { patientEffort } from "../src/3-plan/cutting/solve-sheets.ts";
+import type { SearchEffort } from "../src/3-plan/cutting/solve-sheets.ts";
 import type { BarCutRequest, SheetCutRequest } from "../src/3-plan/cutting/types.ts";
 import { mm } from "../src/units/length.ts";
 import { packerNames, runPacker } from "./general-packers.ts";
@@ -30,6 +32,7 @@ interface SheetSet {
   readonly mayTurn: (item: readonly number[]) => boolean;
   readonly published: readonly string[];
   readonly aim?: SheetCutRequest["aim"];
+  readonly effort?: SearchEffort;
 }
 
 /** Orders of more pieces than this are not given to the general packers: some of them would take minutes. */
@@ -46,8 +49,8 @@ const sheetSets: Readonly<Record<string, SheetSet>> = {
   "atp_csp": { mayTurn: never, published: ["O_3homV"] },
   "bwmv": { mayTurn: never, published: ["O_free", "O_3st"] },
   "bwmv-turned": { mayTurn: always, published: ["R_free", "R_3st"] },
-  "gcutd_vsbp": { mayTurn: never, published: ["O_2st"], aim: "lowest-cost" },
-  "gcutd_vsbp-turned": { mayTurn: always, published: ["R_2st"], aim: "lowest-cost" },
+  "gcutd_vsbp": { mayTurn: never, published: ["O_2st"], aim: "lowest-cost", effort: patientEffort },
+  "gcutd_vsbp-turned": { mayTurn: always, published: ["R_2st"], aim: "lowest-cost", effort: patientEffort },
 };
 
 /** Runs all sets, or those named; `bwmv/10` takes every tenth instance of a set. */
@@ -86,7 +89,7 @@ function scoreInstance(instance: Instance, set: SheetSet, solver: LinearSolver):
     sheets: instance.sheets!.map(({ w, h, cost = 1 }, index) => ({ id: `${index}`, width: mm(w), height: mm(h), cost, available: null })),
     aim: set.aim ?? "fewest-sheets",
   };
-  const result = planSheets(request, solver);
+  const result = planSheets(request, solver, set.effort);
   if (result.kind !== "plan") return { value: Infinity, bound: 0, published: null, faults: [result.kind], packers: [], bestPacker: Infinity };
   const { plan } = result;
   const value = plan.bound.counts === "sheets" ? plan.sheets : plan.cost;

@@ -12,8 +12,8 @@ export interface StripTable {
   price(values: ArrayLike<number>): { readonly value: number; readonly tree: CutTree };
 }
 
-/** At most so many strip depths are tried; more hardly ever change the result. */
-const mostDepths = 150;
+/** Strip depths that are tried: fewer where pricing would take more looks than this, but never less than the least. */
+const depthLimits = { most: 150, least: 40, looks: 4_000_000 };
 
 interface Stack {
   readonly lying: Lying;
@@ -29,7 +29,7 @@ export function stripTable(width: number, height: number, lying: readonly Lying[
   const [length, breadth] = along === "x" ? [width, height] : [height, width];
   const sized = lying.map((way) => ({ lying: way, along: along === "x" ? way.width : way.height, across: along === "x" ? way.height : way.width }));
   const points = sumsOf(sized.map((each) => each.along), length);
-  const depths = depthsOf(sized.map((each) => each.across), breadth);
+  const depths = depthsOf(sized.map((each) => each.across), breadth, depthLimits.looks / (sized.length * (points?.length ?? 1)));
   const heights = sumsOf(depths, breadth);
   if (!points || !heights || depths.length === 0) return null;
   const stacks: readonly Stack[] = sized.map((each) => ({ ...each, before: Int32Array.from(points, (point) => (point >= each.along ? lastUpTo(points, point - each.along) : -1)) }));
@@ -100,9 +100,10 @@ export function stripTable(width: number, height: number, lying: readonly Lying[
 }
 
 /** Depths of strips: of one piece, or of several equal ones stacked. */
-function depthsOf(sizes: readonly number[], breadth: number): readonly number[] {
+function depthsOf(sizes: readonly number[], breadth: number, affordable: number): readonly number[] {
+  const most = Math.min(depthLimits.most, Math.max(depthLimits.least, affordable));
   const found = new Set<number>();
-  for (let times = 1; found.size < mostDepths; times++) {
+  for (let times = 1; found.size < most; times++) {
     const fitting = sizes.filter((size) => size * times <= breadth);
     if (fitting.length === 0) break;
     for (const size of fitting) found.add(size * times);

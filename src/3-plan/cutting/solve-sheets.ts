@@ -38,6 +38,9 @@ export interface SearchEffort {
 /** What a workshop waits for: about a second for an everyday plan. */
 export const usualEffort: SearchEffort = { work: 3e7, table: 2e9, rounds: 400, keep: 10, nodes: 100, iterations: 10_000, dives: 4, repairs: 60 };
 
+/** For orders of thousands of pieces, or of dozens of kinds on several sizes of sheet: up to a minute. */
+export const patientEffort: SearchEffort = { ...usualEffort, work: 3e8, dives: 8, repairs: 200 };
+
 /** A plan in whole numbers. */
 export interface WholePlan {
   readonly uses: readonly PatternUse[];
