@@ -2,7 +2,7 @@
 import { sessionAt, sessionsEnough, stretchesOf, withFurtherSessions } from "./class-calendar.ts";
 import { classProject, workMinutes } from "./class-project.ts";
 import type { Blame, ClassActivities, ClassStep, Remedy } from "./class-types.ts";
-import { findScheduleWithin, solveProject } from "./solve-project.ts";
+import { findScheduleWithin } from "./solve-project.ts";
 import type { Budget } from "./solve-project.ts";
 
 /** Waits shorter than this are no adhesive's fault. */
@@ -22,7 +22,7 @@ export function findRemedies(input: ClassActivities, end: number | null, budget:
   for (const { id, count, wanted } of tools) {
     if (!fits(withTool(input, id, wanted))) continue;
     remedies.push({ kind: "more-tools", tool: id, count: smallest(count + 1, wanted, 1, (each) => fits(withTool(input, id, each))) });
-    blame.push({ kind: "queue", tool: id, minutes: saved(input, withTool(input, id, wanted), end, small) });
+    blame.push({ kind: "queue", tool: id });
   }
   for (const { step, minutes } of waits) {
     if (!fits(withWaitAtMost(input, step.id, 0))) continue;
@@ -31,37 +31,34 @@ export function findRemedies(input: ClassActivities, end: number | null, budget:
   }
   const extension = smallest(stepOfSessions, longestExtension + stepOfSessions, stepOfSessions, (minutes) => fits(withLongerSessions(input, minutes)));
   if (extension <= longestExtension) remedies.push({ kind: "longer-sessions", minutes: extension });
-  const further = end === null ? 0 : sessionAt(withFurtherSessions(input.sessions, sessionsEnough(input)), end - 1) - input.sessions.length + 1;
+  const further = end === null ? 0 : furtherSessions(input, end);
   if (further > 0) remedies.push({ kind: "more-sessions", sessions: further });
-  return { blame: blame.length > 0 ? blame : blameTogether(input, end, small), remedies };
+  return { blame: blame.length > 0 ? blame : blameTogether(input, fits), remedies };
 }
 
-/** Without a single culprit: hands-on work alone, or everything that lets the class end earlier when it is taken away. */
-function blameTogether(input: ClassActivities, end: number | null, budget: Budget): readonly Blame[] {
-  const tools = scarceTools(input);
-  const waits = stepsWithWaits(input);
-  const free = waits.reduce((changed, { step }) => withWaitAtMost(changed, step.id, 0), tools.reduce((changed, { id, wanted }) => withTool(changed, id, wanted), input));
-  if (!fitsSessions(free, budget)) return [{ kind: "hands-on", minutes: input.steps.reduce((sum, step) => sum + workMinutes(step, input.pace) + step.demonstrationMinutes, 0) }];
-  return [
-    ...tools.map(({ id, wanted }): Blame => ({ kind: "queue", tool: id, minutes: saved(input, withTool(input, id, wanted), end, budget) })).filter(({ minutes }) => minutes > 0),
-    ...waits.filter(({ step }) => saved(input, withWaitAtMost(input, step.id, 0), end, budget) > 0).map(({ step, minutes }): Blame => ({ kind: "wait", step: step.id, minutes })),
-  ];
+/** How many more sessions, each like the last one and a day later, it takes to reach an end. */
+export function furtherSessions(input: ClassActivities, end: number): number {
+  return sessionAt(withFurtherSessions(input.sessions, sessionsEnough(input)), end - 1) - input.sessions.length + 1;
+}
+
+/** Without a single culprit: a smallest set of queues and waits that must all go for the class to fit; or there is too much to do by hand. */
+function blameTogether(input: ClassActivities, fits: (changed: ClassActivities) => boolean): readonly Blame[] {
+  const queues = scarceTools(input).map(({ id, wanted }) => ({ blame: { kind: "queue", tool: id } as Blame, without: (changed: ClassActivities) => withTool(changed, id, wanted) }));
+  const waits = stepsWithWaits(input).map(({ step, minutes }) => ({ blame: { kind: "wait", step: step.id, minutes } as Blame, without: (changed: ClassActivities) => withWaitAtMost(changed, step.id, 0) }));
+  let culprits = [...queues, ...waits];
+  const fitsWithout = (some: typeof culprits): boolean => fits(some.reduce((changed, { without }) => without(changed), input));
+  if (!fitsWithout(culprits)) return [{ kind: "hands-on", minutes: input.steps.reduce((sum, step) => sum + workMinutes(step, input.pace) + step.demonstrationMinutes, 0) }];
+  for (const each of [...culprits]) {
+    const others = culprits.filter((other) => other !== each);
+    if (fitsWithout(others)) culprits = others;
+  }
+  return culprits.map(({ blame }) => blame);
 }
 
 function fitsSessions(input: ClassActivities, budget: Budget): boolean {
   const within = Math.max(0, ...stretchesOf(input.sessions, input.cleanUpMinutes).map(({ end }) => end));
-  return findScheduleWithin(extended(input), within, budget).schedule !== null;
-}
-
-function extended(input: ClassActivities): ReturnType<typeof classProject>["project"] {
-  return classProject({ ...input, sessions: withFurtherSessions(input.sessions, sessionsEnough(input)) }).project;
-}
-
-/** By how many minutes a change lets the class end earlier. */
-function saved(input: ClassActivities, changed: ClassActivities, end: number | null, budget: Budget): number {
-  const before = end ?? solveProject(extended(input), budget).schedule?.makespan;
-  const after = solveProject(extended(changed), budget).schedule?.makespan;
-  return before === undefined || after === undefined ? 0 : Math.max(0, before - after);
+  const { project } = classProject({ ...input, sessions: withFurtherSessions(input.sessions, sessionsEnough(input)) });
+  return findScheduleWithin(project, within, budget).schedule !== null;
 }
 
 /** The smallest of evenly spaced numbers that will do, the last one if none before it does. */

@@ -1,7 +1,7 @@
 // The timetable of a class: the earliest end that was found, with its bound, or what keeps the class from fitting and what would help.
 import { sessionsEnough, stretchesOf, withFurtherSessions } from "./class-calendar.ts";
 import { classProject, workMinutes } from "./class-project.ts";
-import { findRemedies } from "./class-remedies.ts";
+import { findRemedies, furtherSessions } from "./class-remedies.ts";
 import { slotsOf } from "./class-slots.ts";
 import type { Blame, ClassActivities, ClassTimetable, Remedy } from "./class-types.ts";
 import { movedForward, solveProject } from "./solve-project.ts";
@@ -46,15 +46,14 @@ function stepsTooLong(input: ClassActivities): readonly Extract<Blame, { kind: "
   });
 }
 
-/** Splits every step that is too long into the fewest equal parts that go between two breaks, and says so if the class then fits. */
+/** Splits every step that is too long into the fewest equal parts that go between two breaks, and schedules the class again. */
 function splitRemedies(input: ClassActivities, tooLong: readonly Extract<Blame, { kind: "step-too-long" }>[], budget: Budget): readonly Remedy[] {
   const longest = longestStretch(input);
   if (longest === 0) return [];
-  const remedies = tooLong.map(({ step, minutes }) => ({ kind: "split-step", step, parts: Math.ceil(minutes / longest) } as const));
-  const split = remedies.reduce((changed, { step, parts }) => withStepInParts(changed, step, parts), input);
-  if (stepsTooLong(split).length > 0) return [];
-  const end = scheduleClass(split, budget).solution.schedule?.makespan;
-  return end !== undefined && end <= lastMinute(input) ? remedies : [];
+  const steps = tooLong.map(({ step, minutes }) => ({ step, parts: Math.ceil(minutes / longest) }));
+  const split = steps.reduce((changed, { step, parts }) => withStepInParts(changed, step, parts), input);
+  const end = stepsTooLong(split).length > 0 ? undefined : scheduleClass(split, budget).solution.schedule?.makespan;
+  return end === undefined ? [] : [{ kind: "split-steps", steps, furtherSessions: furtherSessions(input, end) }];
 }
 
 /** The class with one step done in equal parts one after another; what was shown before it is shown before the first. */

@@ -72,11 +72,10 @@ export interface TimetableSlot {
   readonly kind: "work" | "demonstration" | "wait" | "break";
 }
 
-/** What keeps the class from fitting, or from ending earlier. */
+/** What keeps the class from fitting: each alone, or all of them together. */
 export type Blame =
   | { readonly kind: "wait"; readonly step: string; readonly minutes: number }
-  /** `minutes`: how much earlier the class would end if there were enough of the tool for all. */
-  | { readonly kind: "queue"; readonly tool: string; readonly minutes: number }
+  | { readonly kind: "queue"; readonly tool: string }
   | { readonly kind: "step-too-long"; readonly step: string; readonly minutes: number; readonly longestStretch: number }
   /** Even with enough tools and no waits there is more to do than the sessions hold; `minutes` are those of one group. */
   | { readonly kind: "hands-on"; readonly minutes: number };
@@ -87,7 +86,8 @@ export type Remedy =
   | { readonly kind: "shorter-wait"; readonly step: string; readonly mostMinutes: number }
   | { readonly kind: "more-sessions"; readonly sessions: number }
   | { readonly kind: "longer-sessions"; readonly minutes: number }
-  | { readonly kind: "split-step"; readonly step: string; readonly parts: number };
+  /** All steps that are longer than any stretch, each in equal parts; with so many more sessions, if parts alone do not do. */
+  | { readonly kind: "split-steps"; readonly steps: readonly { readonly step: string; readonly parts: number }[]; readonly furtherSessions: number };
 
 /** The timetable, or why there is none. */
 export interface ClassTimetable {
