@@ -47,7 +47,7 @@ function breedOnly(instance: Instance): Outcome {
 function solve(instance: Instance, seconds: number): Outcome {
   const begin = performance.now();
   const isAfter = (share: number) => (): boolean => performance.now() - begin > share * seconds * 1_000;
-  const { state, schedule, lowerBound } = solveProject(instance.project, { schedules: schedulesInSurveys, failures: unlimited, seed: 1, isBreedingOver: isAfter(0.3), isOver: isAfter(1) });
+  const { state, schedule, lowerBound } = solveProject(instance.project, { schedules: schedulesInSurveys, failures: unlimited, seed: 1, isBreedingOver: isAfter(0.5), isOver: isAfter(1) });
   if (schedule) checkSchedule(instance, schedule.starts);
   const paths = longestPaths(instance.project);
   return { instance, state, makespan: schedule?.makespan ?? null, lowerBound, criticalPath: paths ? criticalPath(instance.project, paths) : 0, milliseconds: performance.now() - begin };

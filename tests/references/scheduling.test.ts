@@ -1,5 +1,5 @@
-// Published scheduling instances with their published optima: PSPLIB j30 and j60 (Kolisch and Sprecher 1996; optima of j30 Demeulemeester and
-// Herroelen 1995/97) and the sets with maximum time lags (Kolisch, Schwindt and Sprecher 1999, UBO after Schwindt and Franck), a few of each.
+// Published scheduling instances with their published optima, a few of each set.
+// PSPLIB j30 and j60 (Kolisch and Sprecher 1996; optima of j30 Demeulemeester and Herroelen 1995/97) and the sets with maximum time lags (Kolisch, Schwindt and Sprecher 1999, UBO after Schwindt and Franck).
 import { readFileSync } from "node:fs";
 import path from "node:path";
 import { expect, test } from "vitest";

@@ -11,29 +11,45 @@ const stepOfWaits = 5;
 const stepOfSessions = 15;
 const longestExtension = 120;
 
+/** One thing that may keep the class from fitting: the class without it, and how little of a change would do. */
+interface Suspect {
+  readonly blame: Blame;
+  readonly without: (input: ClassActivities) => ClassActivities;
+  readonly remedy: (fits: (changed: ClassActivities) => boolean) => Remedy;
+}
+
 /** Blame and remedies of a class that was scheduled with an end beyond its sessions; null if no schedule was found at all. */
 export function findRemedies(input: ClassActivities, end: number | null, budget: Budget): { readonly blame: readonly Blame[]; readonly remedies: readonly Remedy[] } {
   const small: Budget = { ...budget, schedules: Math.ceil(budget.schedules / 3), failures: Math.ceil(budget.failures / 4) };
   const fits = (changed: ClassActivities): boolean => fitsSessions(changed, small);
-  const tools = scarceTools(input);
-  const waits = stepsWithWaits(input);
-  const remedies: Remedy[] = [];
-  const blame: Blame[] = [];
-  for (const { id, count, wanted } of tools) {
-    if (!fits(withTool(input, id, wanted))) continue;
-    remedies.push({ kind: "more-tools", tool: id, count: smallest(count + 1, wanted, 1, (each) => fits(withTool(input, id, each))) });
-    blame.push({ kind: "queue", tool: id });
-  }
-  for (const { step, minutes } of waits) {
-    if (!fits(withWaitAtMost(input, step.id, 0))) continue;
-    remedies.push({ kind: "shorter-wait", step: step.id, mostMinutes: longestWait(input, step, minutes, fits) });
-    blame.push({ kind: "wait", step: step.id, minutes });
-  }
+  const suspects = suspectsOf(input);
+  const culprits = suspects.filter(({ without }) => fits(without(input)));
+  const remedies = culprits.map(({ remedy }) => remedy(fits));
   const extension = smallest(stepOfSessions, longestExtension + stepOfSessions, stepOfSessions, (minutes) => fits(withLongerSessions(input, minutes)));
   if (extension <= longestExtension) remedies.push({ kind: "longer-sessions", minutes: extension });
   const further = end === null ? 0 : furtherSessions(input, end);
   if (further > 0) remedies.push({ kind: "more-sessions", sessions: further });
-  return { blame: blame.length > 0 ? blame : blameTogether(input, fits), remedies };
+  return { blame: culprits.length > 0 ? culprits.map(({ blame }) => blame) : blameTogether(input, suspects, fits), remedies };
+}
+
+function suspectsOf(input: ClassActivities): readonly Suspect[] {
+  const { groups, teachers, steps } = input;
+  const queues = scarceTools(input).map(({ id, count, wanted }): Suspect => ({
+    blame: { kind: "queue", tool: id },
+    without: (changed) => withTool(changed, id, wanted),
+    remedy: (fits) => ({ kind: "more-tools", tool: id, count: smallest(count + 1, wanted, 1, (each) => fits(withTool(input, id, each))) }),
+  }));
+  const waits = stepsWithWaits(input).map(({ step, minutes }): Suspect => ({
+    blame: { kind: "wait", step: step.id, minutes },
+    without: (changed) => withWaitAtMost(changed, step.id, 0),
+    remedy: (fits) => ({ kind: "shorter-wait", step: step.id, mostMinutes: longestWait(input, step, minutes, fits) }),
+  }));
+  const teacher: Suspect = {
+    blame: { kind: "teacher" },
+    without: (changed) => ({ ...changed, teachers: groups }),
+    remedy: (fits) => ({ kind: "more-teachers", teachers: smallest(teachers + 1, groups, 1, (each) => fits({ ...input, teachers: each })) }),
+  };
+  return [...queues, ...(groups > teachers && steps.some(({ needsTeacher }) => needsTeacher) ? [teacher] : []), ...waits];
 }
 
 /** How many more sessions, each like the last one and a day later, it takes to reach an end. */
@@ -41,15 +57,13 @@ export function furtherSessions(input: ClassActivities, end: number): number {
   return sessionAt(withFurtherSessions(input.sessions, sessionsEnough(input)), end - 1) - input.sessions.length + 1;
 }
 
-/** Without a single culprit: a smallest set of queues and waits that must all go for the class to fit; or there is too much to do by hand. */
-function blameTogether(input: ClassActivities, fits: (changed: ClassActivities) => boolean): readonly Blame[] {
-  const queues = scarceTools(input).map(({ id, wanted }) => ({ blame: { kind: "queue", tool: id } as Blame, without: (changed: ClassActivities) => withTool(changed, id, wanted) }));
-  const waits = stepsWithWaits(input).map(({ step, minutes }) => ({ blame: { kind: "wait", step: step.id, minutes } as Blame, without: (changed: ClassActivities) => withWaitAtMost(changed, step.id, 0) }));
-  let culprits = [...queues, ...waits];
-  const fitsWithout = (some: typeof culprits): boolean => fits(some.reduce((changed, { without }) => without(changed), input));
-  if (!fitsWithout(culprits)) return [{ kind: "hands-on", minutes: input.steps.reduce((sum, step) => sum + workMinutes(step, input.pace) + step.demonstrationMinutes, 0) }];
-  for (const each of [...culprits]) {
-    const others = culprits.filter((other) => other !== each);
+/** Without a single culprit: a smallest set of suspects that must all go for the class to fit; or there is too much to do by hand. */
+function blameTogether(input: ClassActivities, suspects: readonly Suspect[], fits: (changed: ClassActivities) => boolean): readonly Blame[] {
+  const fitsWithout = (some: readonly Suspect[]): boolean => fits(some.reduce((changed, { without }) => without(changed), input));
+  if (!fitsWithout(suspects)) return [{ kind: "hands-on", minutes: input.steps.reduce((sum, step) => sum + workMinutes(step, input.pace) + step.demonstrationMinutes, 0) }];
+  let culprits = suspects;
+  for (const suspect of suspects) {
+    const others = culprits.filter((other) => other !== suspect);
     if (fitsWithout(others)) culprits = others;
   }
   return culprits.map(({ blame }) => blame);

@@ -5,7 +5,7 @@ export interface ClassSession {
   /** Counted from the start of the first session. */
   readonly start: number;
   readonly minutes: number;
-  /** Counted from the start of this session. */
+  /** Counted from the start of the session. */
   readonly breaks: readonly { readonly start: number; readonly minutes: number }[];
 }
 
@@ -76,6 +76,8 @@ export interface TimetableSlot {
 export type Blame =
   | { readonly kind: "wait"; readonly step: string; readonly minutes: number }
   | { readonly kind: "queue"; readonly tool: string }
+  /** Too many steps need the teacher beside them. */
+  | { readonly kind: "teacher" }
   | { readonly kind: "step-too-long"; readonly step: string; readonly minutes: number; readonly longestStretch: number }
   /** Even with enough tools and no waits there is more to do than the sessions hold; `minutes` are those of one group. */
   | { readonly kind: "hands-on"; readonly minutes: number };
@@ -83,6 +85,7 @@ export type Blame =
 /** A change with which the class was scheduled again and did fit. */
 export type Remedy =
   | { readonly kind: "more-tools"; readonly tool: string; readonly count: number }
+  | { readonly kind: "more-teachers"; readonly teachers: number }
   | { readonly kind: "shorter-wait"; readonly step: string; readonly mostMinutes: number }
   | { readonly kind: "more-sessions"; readonly sessions: number }
   | { readonly kind: "longer-sessions"; readonly minutes: number }

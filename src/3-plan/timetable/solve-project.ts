@@ -27,6 +27,8 @@ export interface Solution {
 
 const impossible: Solution = { state: "impossible", schedule: null, lowerBound: 0, failures: 0 };
 
+const shortSearch = 200;
+
 /** The shortest schedule that the budget allows to find, with a bound below which none can be. */
 export function solveProject(project: Project, budget: Budget): Solution {
   const paths = pathsOfPossible(project);
@@ -41,9 +43,13 @@ export function solveProject(project: Project, budget: Budget): Solution {
 export function findScheduleWithin(project: Project, within: number, budget: Budget): Solution {
   const paths = pathsOfPossible(project);
   if (!paths || criticalPath(project, paths) > within) return impossible;
+  const search = new LearningSearch(project, paths, null, within);
+  // A short search often settles it either way; breeding is for what it leaves open.
+  const first = search.run({ failures: Math.min(shortSearch, budget.failures), goal: within });
+  if (first.state === "impossible" || first.schedule) return first;
   const bred = breed(project, paths, within, budget);
-  if (bred && bred.makespan <= within) return { state: "open", schedule: bred, lowerBound: 0, failures: 0 };
-  return new LearningSearch(project, paths, null, within).run({ failures: budget.failures, goal: within });
+  if (bred && bred.makespan <= within) return { state: "open", schedule: bred, lowerBound: 0, failures: first.failures };
+  return search.run({ failures: Math.max(0, budget.failures - shortSearch), goal: within });
 }
 
 /** The same schedule with everything that can start earlier started earlier, in the order in which it started: nobody waits without a reason. */

@@ -14,6 +14,7 @@ const plain = { pace: 1, cleanUpMinutes: 0, sessions: [evening], tools: [] };
 function remedied(input: ClassActivities, remedy: ReturnType<typeof makeTimetable>["remedies"][number]): ClassActivities {
   switch (remedy.kind) {
     case "more-tools": return withTool(input, remedy.tool, remedy.count);
+    case "more-teachers": return { ...input, teachers: remedy.teachers };
     case "shorter-wait": return withWaitAtMost(input, remedy.step, remedy.mostMinutes);
     case "more-sessions": return { ...input, sessions: withFurtherSessions(input.sessions, remedy.sessions) };
     case "longer-sessions": return withLongerSessions(input, remedy.minutes);
@@ -77,6 +78,23 @@ test("a wait is blamed, and the longest wait that would do is named to five minu
   expect(blame).toEqual([{ kind: "wait", step: "glue", minutes: 240 }]);
   expect(remedies).toContainEqual({ kind: "shorter-wait", step: "glue", mostMinutes: 80 });
   expect(remedies).toContainEqual({ kind: "more-sessions", sessions: 1 });
+  expectRemediesToHold(input);
+});
+
+test("a teacher who must stand beside every group is blamed, and the number that would do is named", () => {
+  const input = classInput({ ...plain, groups: 4, steps: [classStep("punch", 30, [], { needsTeacher: true })] });
+  const { blame, remedies } = makeTimetable(input);
+  expect(blame).toEqual([{ kind: "teacher" }]);
+  expect(remedies).toContainEqual({ kind: "more-teachers", teachers: 2 });
+  expectRemediesToHold(input);
+});
+
+test("a queue and a wait that must both go are blamed together", () => {
+  const steps = [classStep("glue", 10, [], { tools: [{ tool: "brush", count: 1 }] }), classStep("fold", 10, [{ step: "glue", leastMinutes: 40 }])];
+  const input = classInput({ ...plain, groups: 2, tools: [{ id: "brush", count: 1 }], sessions: [{ start: 0, minutes: 25, breaks: [] }], steps });
+  const { blame, remedies } = makeTimetable(input);
+  expect(blame).toEqual([{ kind: "queue", tool: "brush" }, { kind: "wait", step: "glue", minutes: 40 }]);
+  expect(remedies.map(({ kind }) => kind)).toEqual(["longer-sessions", "more-sessions"]);
   expectRemediesToHold(input);
 });
 
