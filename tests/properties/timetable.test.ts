@@ -6,6 +6,7 @@ import { makeTimetable } from "../../src/3-plan/timetable/class-timetable.ts";
 import type { ClassActivities } from "../../src/3-plan/timetable/class-types.ts";
 import type { Lag, Project, StartWindow } from "../../src/3-plan/timetable/project.ts";
 import { findScheduleWithin, solveProject } from "../../src/3-plan/timetable/solve-project.ts";
+import { moveLater, startEarlier } from "../../src/3-plan/timetable/tidy-schedule.ts";
 import { classStep } from "../fixtures/class.ts";
 
 const budget = { schedules: 60, failures: 5_000, seed: 1 };
@@ -78,7 +79,14 @@ test("breeding and search together agree with the search alone, and every schedu
     const both = solveProject(project, budget);
     const alone = solveProject(project, searchOnly);
     expect([both.state, both.schedule?.makespan]).toEqual([alone.state, alone.schedule?.makespan]);
-    if (both.schedule) expect(isSound(project, both.schedule.starts)).toBe(true);
+    if (both.schedule) {
+      expect(isSound(project, both.schedule.starts)).toBe(true);
+      const tidied = startEarlier(project, both.schedule, 20, 1);
+      const later = moveLater(project, tidied, [0, 1]);
+      expect([tidied.makespan, later.makespan]).toEqual([both.schedule.makespan, both.schedule.makespan]);
+      expect(isSound(project, tidied.starts) && isSound(project, later.starts)).toBe(true);
+      expect(tidied.starts.reduce((sum, start) => sum + start, 0)).toBeLessThanOrEqual(both.schedule.starts.reduce((sum, start) => sum + start, 0));
+    }
     const makespan = alone.schedule?.makespan ?? 0;
     expect(findScheduleWithin(project, makespan, budget).schedule === null).toBe(alone.schedule === null);
     expect(findScheduleWithin(project, makespan - 1, budget).schedule).toBeNull();

@@ -101,6 +101,7 @@ export interface ClassTimetable {
   readonly end: number | null;
   /** No timetable lets the class end earlier. */
   readonly lowerBound: number;
+  /** Of a class that fits: no timetable ends earlier. Of one that does not: no timetable fits. */
   readonly proven: boolean;
   readonly blame: readonly Blame[];
   readonly remedies: readonly Remedy[];

@@ -1,9 +1,7 @@
 // Schedules a project: cheap bounds first, then good schedules by breeding, then a search that proves or improves them.
 import { breedSchedules } from "./genetic-search.ts";
 import { LearningSearch, criticalPath } from "./learning-search.ts";
-import { ListScheduler } from "./list-schedule.ts";
 import { longestPaths } from "./longest-paths.ts";
-import { makespanOf } from "./project.ts";
 import type { Project, Schedule } from "./project.ts";
 
 /** How much may be tried. Counts, not seconds, so that the same project has the same schedule everywhere. */
@@ -50,13 +48,6 @@ export function findScheduleWithin(project: Project, within: number, budget: Bud
   const bred = breed(project, paths, within, budget);
   if (bred && bred.makespan <= within) return { state: "open", schedule: bred, lowerBound: 0, failures: first.failures };
   return search.run({ failures: Math.max(0, budget.failures - shortSearch), goal: within });
-}
-
-/** The same schedule with everything that can start earlier started earlier, in the order in which it started: nobody waits without a reason. */
-export function movedForward(project: Project, schedule: Schedule): Schedule {
-  const paths = longestPaths(project);
-  const starts = paths && new ListScheduler(project, paths).schedule(schedule.starts, 0);
-  return starts && makespanOf(project, starts) <= schedule.makespan ? { starts: [...starts], makespan: makespanOf(project, starts) } : schedule;
 }
 
 function pathsOfPossible(project: Project): Int32Array | null {

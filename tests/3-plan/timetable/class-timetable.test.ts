@@ -127,3 +127,10 @@ test("a class that fits on two evenings, with presses, open times and a night be
   expect(result).toMatchObject({ fits: true, proven: true, end: result.lowerBound });
   expect(checkTimetable(classInput(), result.slots)).toEqual([]);
 });
+
+test("what is shown is shown as late as the earliest end allows", () => {
+  const steps = [classStep("glue", 20), classStep("drill", 10, [{ step: "glue", leastMinutes: 600 }], { demonstrationMinutes: 10 })];
+  const { slots } = makeTimetable(classInput({ ...plain, groups: 2, sessions: [evening, { ...evening, start: 24 * 60 }], steps }));
+  const times = slots.filter(({ step, kind }) => step === "drill" && kind !== "wait").map(({ session, start, kind }) => [kind, session, start]);
+  expect(times).toEqual([["demonstration", 0, 110], ["work", 1, 0], ["work", 1, 0]]);
+});
