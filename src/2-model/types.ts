@@ -1,6 +1,7 @@
 // The product of phase 2: the book as geometry, every part, mark and hole by name.
 import type { BindingId } from "../catalogue/bindings.ts";
 import type { Length } from "../units/length.ts";
+import type { Thread } from "./sewing/types.ts";
 import type { Formula, Quantity } from "../units/formula.ts";
 
 /** Each binding adds the type of its own geometry here, from its own file, by declaration merging. */
@@ -18,6 +19,8 @@ export interface Model<B extends BindingId = BindingId> {
   readonly parts: readonly Part[];
   readonly scores: readonly Score[];
   readonly holes: readonly Hole[];
+  /** The way and the length of the sewing thread; absent or null for a book that is not sewn. */
+  readonly thread?: Thread | null;
   readonly geometry: GeometryOf<B>;
   readonly findings: readonly Finding[];
 }

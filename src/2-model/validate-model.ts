@@ -1,9 +1,10 @@
 // What must hold for every model of every binding; a breach is a mistake of ours.
-import { isLess, noLength, subtractLength } from "../units/length.ts";
+import { addLengths, isLess, noLength, subtractLength } from "../units/length.ts";
 import type { Length } from "../units/length.ts";
+import { breachesOf } from "./sewing/laws.ts";
 import type { Model, Part } from "./types.ts";
 
-/** Throws when a model contradicts itself: sizes not above zero, marks or holes outside their part, names used twice. */
+/** Throws when a model contradicts itself: sizes not above zero, marks or holes outside their part, names used twice, a thread that breaks a law. */
 export function validateModel(model: Model): void {
   const parts = new Map<string, Part>();
   for (const part of model.parts) {
@@ -25,6 +26,11 @@ export function validateModel(model: Model): void {
     demand(!holes.has(`${hole.part}/${hole.id}`), `hole "${hole.id}" is placed twice`);
     holes.add(`${hole.part}/${hole.id}`);
     demand(inside(hole.along, part.height) && inside(hole.across, part.width), `hole "${hole.id}" lies outside its part`);
+  }
+  for (const path of model.thread?.paths ?? []) {
+    const breach = breachesOf(path, addLengths(...path.moves.map(({ length }) => length)))[0];
+    demand(breach === undefined, `the thread: ${breach}`);
+    for (const place of path.places.values()) demand(place.hole === null || holes.has(`${place.part}/${place.hole}`), `place "${place.id}" of the thread has no hole`);
   }
   for (const side of ["height", "width", "thickness"] as const) demand(isLess(noLength, model.finished[side]), `finished ${side} is not above zero`);
 }

@@ -2,6 +2,7 @@
 import type { Definition } from "../1-definition/types.ts";
 import { extensionNames } from "../2-model/posts.ts";
 import type { Model } from "../2-model/types.ts";
+import { piecesToCut } from "../2-model/sewing/thread.ts";
 import { addLengths, multiplyLength, noLength } from "../units/length.ts";
 import type { Length } from "../units/length.ts";
 import type { CutItem, MaterialNeed, Step } from "./types.ts";
@@ -9,7 +10,7 @@ import { listInWords } from "./wording.ts";
 import type { Wording } from "./wording.ts";
 
 /** Materials sold by length: their quantity is a total length, not a number of pieces. */
-const soldByLength: ReadonlySet<string> = new Set(["hinge tape", "ribbon", "thread", "tape"]);
+const soldByLength: ReadonlySet<string> = new Set(["hinge tape", "ribbon", "thread", "tape", "endband"]);
 
 /** What to buy or have, one entry for each material and adhesive that this book uses. */
 export function listMaterials(definition: Definition, model: Model, cutList: readonly CutItem[], steps: readonly Step[], say: Wording): readonly MaterialNeed[] {
@@ -32,7 +33,20 @@ export function listMaterials(definition: Definition, model: Model, cutList: rea
       note: matters && material.thicknessFrom === "default" ? "thickness is our default: measure yours" : "",
     };
   });
-  return [...cutMaterials, ...hardware(definition, model, say), ...adhesivesUsed(steps)];
+  return [...cutMaterials, ...threadToCut(definition, model, say), ...hardware(definition, model, say), ...adhesivesUsed(steps)];
+}
+
+/** The sewing thread, in the lengths that go on a needle. */
+function threadToCut(definition: Definition, model: Model, say: Wording): readonly MaterialNeed[] {
+  const material = definition.materials["thread"];
+  if (!material || !model.thread) return [];
+  const { length } = model.thread;
+  const pieces = piecesToCut(model.thread).map((each) => `${say.size(each.length)}${each.needles === 2 ? ", a needle at each end" : ""}`);
+  return [{
+    role: "thread", name: material.name, quantity: `${say.size(length)} in all`, thickness: material.thickness ? say.thickness(material.thickness) : "",
+    note: material.thicknessFrom === "default" ? "thickness is our default: measure yours" : "",
+    pieces: [...new Set(pieces)].map((text) => `${pieces.filter((each) => each === text).length} × ${text}`),
+  }];
 }
 
 /** Posts are counted, not cut; other bindings without holes for posts have none. */

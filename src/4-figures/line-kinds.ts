@@ -15,8 +15,8 @@ export const penWidths: Readonly<Record<Pen, { readonly wide: number; readonly n
 
 /** How a line kind looks in print, without colour. */
 export interface LineLook {
-  /** As a multiple of the pen's widths. */
-  readonly width: "wide" | "narrow" | "extra wide";
+  /** Wide and narrow are the pen's; the others are steps of the same row of widths. */
+  readonly width: "wide" | "narrow" | "extra wide" | "heavy" | "middle";
   /** Dashes and gaps in millimetres for the small pen; null for a continuous line. */
   readonly dashes: readonly number[] | null;
   /** Black or a grey that still prints at 70 % size on a poor printer. */
@@ -43,14 +43,20 @@ export const lineLooks: Readonly<Record<LineKind, LineLook>> = {
   dimension: { width: "narrow", dashes: null, colour: "#333", meaning: "size or pointer" },
   placement: { width: "narrow", dashes: [4, 1], colour: "#000", meaning: "where another part will lie" },
   cut: { width: "extra wide", dashes: null, colour: "#000", meaning: "cut along this line" },
+  thread: { width: "heavy", dashes: null, colour: "#000", meaning: "thread of this pass" },
+  "thread-hidden": { width: "heavy", dashes: [2.2, 1.4], colour: "#000", meaning: "thread of this pass, on the far side" },
+  "thread-before": { width: "middle", dashes: null, colour: "#000", meaning: "thread sewn before" },
+  "thread-before-hidden": { width: "middle", dashes: [1.7, 1.1], colour: "#000", meaning: "thread sewn before, on the far side" },
   formed: { width: "narrow", dashes: [5, 1, 1.6, 1, 1.6, 1], colour: "#000", meaning: "outline before folding" },
 };
 
-/** Width in millimetres of a line kind drawn with a pen; `cut` is one step wider than the wide line (0.5 to 0.7, 0.7 to 1.0), so 1.4 times. */
+/** Multiples of the wide line, one step of the row each: 0.5 to 0.7 to 1.0 mm, and down to 0.35 mm. */
+const widthSteps = { wide: 1, "extra wide": 1.4, heavy: 2, middle: 0.7 } as const;
+
+/** Width in millimetres of a line kind drawn with a pen. */
 export function lineWidth(kind: LineKind, pen: Pen): number {
-  const widths = penWidths[pen];
   const { width } = lineLooks[kind];
-  return width === "narrow" ? widths.narrow : width === "wide" ? widths.wide : widths.wide * 1.4;
+  return width === "narrow" ? penWidths[pen].narrow : penWidths[pen].wide * widthSteps[width];
 }
 
 /** Dash pattern in millimetres for a pen; null when continuous. The large pen stretches dashes, so that gaps stay open. */

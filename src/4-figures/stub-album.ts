@@ -1,13 +1,14 @@
 // The stub album's figures and templates by id; each has its own file in `stub-album/`.
 import "../2-model/stub-album.ts";
 import type { BindingDrawings } from "./binding.ts";
+import { draftCornerTemplate } from "./bench/corner-template.ts";
 import { drawScaleCheck } from "./bench/scale-check.ts";
 import { drawCutParts } from "./bench/cut-parts.ts";
 import { drawClothLayout } from "./stub-album/cloth-layout.ts";
 import { drawCornerCut } from "./stub-album/corner-cut.ts";
 import { drawHoleLayout } from "./stub-album/hole-layout.ts";
 import { drawScoreMap, drawScoreMapFromCentre } from "./stub-album/score-map.ts";
-import { drawScoring } from "./stub-album/scoring.ts";
+import { drawScoring } from "./bench/scoring.ts";
 import { drawFoldSequence } from "./stub-album/fold-sequence.ts";
 import { drawCloseStubs } from "./stub-album/close-stubs.ts";
 import { drawGlueFloor } from "./stub-album/glue-floor.ts";
@@ -25,7 +26,6 @@ import { drawPierceHoles } from "./stub-album/pierce-holes.ts";
 import { drawBookmark } from "./stub-album/bookmark.ts";
 import { drawFinishedBook } from "./stub-album/finished-book.ts";
 import { drawNamedParts } from "./stub-album/named-parts.ts";
-import { draftCornerTemplate } from "./stub-album/corner-template.ts";
 import { draftHoleTemplate } from "./stub-album/hole-template.ts";
 import { draftScoreGuide } from "./stub-album/score-guide.ts";
 
@@ -38,7 +38,7 @@ export const drawings: BindingDrawings<"stub-album"> = {
     "score-map": drawScoreMap,
     "score-map-from-centre": drawScoreMapFromCentre,
     "hole-layout": drawHoleLayout,
-    scoring: drawScoring,
+    scoring: (input) => drawScoring(input, { part: "card", what: "card", face: "inside of the book", height: input.model.geometry.stripHeight, count: input.model.scores.length }),
     "fold-sequence": drawFoldSequence,
     "close-stubs": drawCloseStubs,
     "glue-floor": drawGlueFloor,
@@ -60,6 +60,6 @@ export const drawings: BindingDrawings<"stub-album"> = {
   templates: {
     "score-guide": draftScoreGuide,
     "hole-template": draftHoleTemplate,
-    "corner-template": draftCornerTemplate,
+    "corner-template": (input) => draftCornerTemplate(input, { ...input.model.geometry, what: "hinge cloth", stuff: "cloth", board: "strip", work: "glued-up hinge", corners: "all four corners" }),
   },
 };

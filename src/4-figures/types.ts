@@ -26,7 +26,8 @@ export interface Figure {
 
 /** What a line means; look and legend words are in `line-kinds.ts`. */
 export type LineKind =
-  | "outline" | "edge" | "mountain" | "valley" | "hidden" | "centre" | "dimension" | "placement" | "cut" | "formed";
+  | "outline" | "edge" | "mountain" | "valley" | "hidden" | "centre" | "dimension" | "placement" | "cut" | "formed"
+  | "thread" | "thread-hidden" | "thread-before" | "thread-before-hidden";
 
 /** A template at 1:1 for one part (or group of marks), split into sheets of the chosen paper. */
 export interface Template {

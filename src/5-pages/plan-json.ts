@@ -6,6 +6,7 @@ import type { Length } from "../units/length.ts";
 import { printExact } from "../units/print-length.ts";
 import { rationalToNumber } from "../units/rational.ts";
 import type { Rational } from "../units/rational.ts";
+import { threadJson } from "./thread-json.ts";
 import { planSchemaName } from "./plan-schema.ts";
 import type { PlanJson } from "./plan-schema.ts";
 import type { Booklet } from "./types.ts";
@@ -74,6 +75,7 @@ export function planJson({ definition, model, plan, drawings, folder }: Booklet)
       across: length(hole.across),
       diameter: length(hole.diameter),
     })),
+    thread: model.thread ? threadJson(model.thread, length) : null,
     materials: plan.materials.map(({ role, name, pieces, quantity, thickness, note }) => ({ role, name, pieces: [...pieces], quantity, thickness, note })),
     tools: plan.tools.map(({ id, name, note }) => ({ id, name, note })),
     steps: plan.steps.map((step) => ({

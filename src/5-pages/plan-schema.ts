@@ -94,6 +94,35 @@ const mark = z.strictObject({
   to: z.tuple([z.number(), z.number()]),
 });
 
+const spot = z.strictObject({ place: z.string(), side: z.enum(["inside", "outside", "front", "back", "within"]) });
+
+const moveKind = z.enum(["hole", "run", "tape", "edge", "link", "kettle", "knot"]);
+
+const thread = z.strictObject({
+  length: length.describe("All lengths as cut."),
+  sewn: length.describe("The sum of the moves."),
+  net: length.describe("Sewn length and the two ends of each path."),
+  by_kind: z.array(z.strictObject({ kind: moveKind, length })),
+  places: z.array(z.strictObject({
+    path: z.int().positive(), id: z.string(), name: z.string(), kind: z.enum(["hole", "edge", "tape"]), part: z.string(), hole: z.string().nullable(),
+    along: length.describe("From the head."), across: length.describe("From the spine edge."), depth: length.describe("From the front of the book."),
+  })),
+  needlefuls: z.array(z.strictObject({ n: z.int().positive(), path: z.int().positive(), first_move: z.int().positive(), last_move: z.int().positive(), join_at: spot.nullable(), length })),
+  moves: z.array(z.strictObject({
+    path: z.int().positive().describe("Each path is sewn with a thread of its own."),
+    n: z.int().positive().describe("Counted from 1 in its path."),
+    kind: moveKind,
+    from: spot,
+    to: spot,
+    pass: z.string(),
+    run: z.string().nullable().describe("The run of the pattern that it covers."),
+    tape: z.string().nullable(),
+    edge: z.enum(["spine", "head", "tail", "board"]).nullable(),
+    under: z.int().positive().nullable().describe("The earlier move that it goes under."),
+    length,
+  })),
+});
+
 /** The schema that plan.json keeps to; unknown keys are refused, so that nothing is published by accident. */
 export const planSchema = z.strictObject({
   schema: z.literal(planSchemaName),
@@ -111,6 +140,7 @@ export const planSchema = z.strictObject({
   parts: z.array(part),
   scores: z.array(score),
   holes: z.array(hole),
+  thread: thread.nullable().describe("The sewing thread; null for a book that is not sewn."),
   materials: z.array(z.strictObject({ role: z.string(), name: z.string(), pieces: z.array(z.string()), quantity: z.string(), thickness: z.string(), note: z.string() })),
   tools: z.array(z.strictObject({ id: z.string(), name: z.string(), note: z.string() })),
   steps: z.array(step),

@@ -47,7 +47,7 @@ export const cautions = {
     signal: "WARNING",
     hazard: "A drill bit grabs as it breaks through and spins whatever is not clamped.",
     consequence: "It can wound the hand and throw chips into the eyes.",
-    avoid: "Clamp strip and board to the bench over waste board, wear eye protection, tie back hair and sleeves, and let someone trained show you first.",
+    avoid: "Clamp the work to the bench over waste board, wear eye protection, tie back hair and sleeves, and let someone trained show you first.",
   },
   punch: {
     signal: "CAUTION",
@@ -78,6 +78,18 @@ export const cautions = {
     hazard: "Solvent-based contact or multi-purpose cement gives off flammable vapour.",
     consequence: "It can catch fire, and breathing it makes you dizzy or ill.",
     avoid: "Use it only where the venue allows it, with good ventilation and no flame or spark near, and follow the maker's data sheet.",
+  },
+  press: {
+    signal: "CAUTION",
+    hazard: "A press or clamp closes on whatever is between its cheeks, and a heavy one tips off the bench.",
+    consequence: "It can pinch fingers or fall on feet.",
+    avoid: "Keep fingers on the outside of the boards, turn the screws by turns and by hand only, and set the press well in from the bench’s edge.",
+  },
+  hammer: {
+    signal: "CAUTION",
+    hazard: "A hammer glances off a rounded back.",
+    consequence: "It can bruise the fingers that hold the book.",
+    avoid: "Strike lightly and away from the holding hand, with the middle of the hammer’s face.",
   },
   smallParts: {
     signal: "WARNING",

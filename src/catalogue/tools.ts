@@ -26,7 +26,14 @@ export const tools = {
   screwdriver: { name: "screwdriver", note: "only if the posts have slotted caps" },
   clips: { name: "two clamps or bulldog clips", note: "with scraps of board under the jaws" },
   pressingStrips: { name: "strips of waste board", note: "a little narrower than the floor gap, to press the floor between the stubs" },
+  cradle: { name: "punching cradle", note: "or a thick open book with its fold as a trough, over a cork mat" },
+  rods: { name: "two joint rods", note: "knitting needles of the printed thickness, longer than the boards" },
+  hammer: { name: "backing hammer", note: "any smooth hammer with a round face will do" },
+  press: { name: "finishing press", note: "or two boards and two clamps" },
   tape: { name: "removable tape", note: "" },
+  needle: { name: "sewing needle", note: "blunt, its eye just wide enough for the thread" },
+  curvedNeedle: { name: "curved needle", note: "blunt; a straight one can be bent in a flame by somebody who has done it before" },
+  beeswax: { name: "beeswax", note: "not needed for thread that is waxed already" },
 } as const satisfies Record<string, CatalogueTool>;
 
 /** Id of a tool in the catalogue. */

@@ -2,7 +2,7 @@
 import { lengthOf, roundDownToMark, roundToMark, roundUpToMark } from "./length.ts";
 import type { Length } from "./length.ts";
 import type { Quantity } from "./quantity.ts";
-import { ceilRational, compareRational, floorRational, rational, rationalToNumber } from "./rational.ts";
+import { ceilRational, compareRational, floorRational, millionth, rational, rationalToNumber, rootOfRational } from "./rational.ts";
 import type { Rational } from "./rational.ts";
 
 interface FormulaFunction {
@@ -42,7 +42,7 @@ const functions: ReadonlyMap<string, FormulaFunction> = new Map([
   ["whole down", ofNumber((value) => rational(floorRational(value)))],
   ["max", extreme(1)],
   ["min", extreme(-1)],
-  ["root", { takes: "one", accepts: (dimension) => dimension % 2 === 0, resultDimension: (dimension) => dimension / 2, result: (values) => squareRoot(values[0]!) }],
+  ["root", { takes: "one", accepts: (dimension) => dimension % 2 === 0, resultDimension: (dimension) => dimension / 2, result: (values) => rootOfRational(values[0]!) }],
   ["arcsine", ofNumber(arcsine)],
 ]);
 
@@ -62,31 +62,9 @@ export function applyFunction(name: string, given: readonly Quantity[], step: Le
   return { dimension: called.resultDimension(first.dimension), value: called.result(given.map((quantity) => quantity.value), step) };
 }
 
-/** Exact where the root is a fraction, else the nearest millionth (of a millimetre, for a root of an area). */
-function squareRoot(value: Rational): Rational {
-  if (value.n < 0n) throw new RangeError("internal error: the root of a negative value");
-  const top = wholeRoot(value.n);
-  const bottom = wholeRoot(value.d);
-  if (top * top === value.n && bottom * bottom === value.d) return rational(top, bottom);
-  const scaled = value.n * millionth * millionth;
-  const below = wholeRoot(scaled / value.d);
-  const nearestIsAbove = (2n * below + 1n) * (2n * below + 1n) * value.d <= 4n * scaled;
-  return rational(nearestIsAbove ? below + 1n : below, millionth);
-}
-
 /** In radians, to the nearest millionth. */
 function arcsine(value: Rational): Rational {
   const angle = Math.asin(rationalToNumber(value));
   if (!Number.isFinite(angle)) throw new RangeError("internal error: the arcsine of a value beyond one");
   return rational(Math.round(angle * Number(millionth)), millionth);
-}
-
-const millionth = 1_000_000n;
-
-/** The largest whole number whose square is not above the value, by Newton's rule. */
-function wholeRoot(value: bigint): bigint {
-  if (value < 2n) return value;
-  let guess = 1n << BigInt((value.toString(2).length + 1) >> 1);
-  for (let better = (guess + value / guess) >> 1n; better < guess; better = (guess + value / guess) >> 1n) guess = better;
-  return guess;
 }

@@ -1,7 +1,7 @@
 // Lengths: exact fractions of a millimetre, in which every inch fraction is exact too (1 in = 25.4 mm by definition).
 import {
   addRational, ceilRational, compareRational, divideRational, floorRational, multiplyRational, nearestWhole,
-  rational, rationalFromDecimal, rationalToNumber, subtractRational, zeroRational,
+  rational, rationalFromDecimal, rationalToNumber, rootOfRational, subtractRational, zeroRational,
 } from "./rational.ts";
 import type { Rational } from "./rational.ts";
 
@@ -55,6 +55,11 @@ export function multiplyLength(length: Length, factor: number | Rational): Lengt
  */
 export function divideLength(length: Length, divisor: number | Rational): Length {
   return lengthOf(divideRational(length, typeof divisor === "number" ? rational(divisor) : divisor));
+}
+
+/** The distance between two points that lie so far apart along and across: exact where it can be, else to a millionth of a millimetre. */
+export function hypotenuse(along: Length, across: Length): Length {
+  return lengthOf(rootOfRational(addRational(multiplyRational(along, along), multiplyRational(across, across))));
 }
 
 /** How often `b` goes into `a`, exactly. */

@@ -96,6 +96,32 @@ export function rationalFromDecimal(text: string): Rational | null {
   return rational(match[1] === "-" ? -n : n, 10n ** BigInt(fraction.length));
 }
 
+/** What roots and arcs are rounded to: one part in this many. */
+export const millionth = 1_000_000n;
+
+/**
+ * The square root: exact where it is a fraction, else the nearest millionth (of a millimetre, for a root of an area).
+ * @throws RangeError on a negative value (a mistake of ours).
+ */
+export function rootOfRational(value: Rational): Rational {
+  if (value.n < 0n) throw new RangeError("internal error: the root of a negative value");
+  const top = wholeRoot(value.n);
+  const bottom = wholeRoot(value.d);
+  if (top * top === value.n && bottom * bottom === value.d) return rational(top, bottom);
+  const scaled = value.n * millionth * millionth;
+  const below = wholeRoot(scaled / value.d);
+  const nearestIsAbove = (2n * below + 1n) * (2n * below + 1n) * value.d <= 4n * scaled;
+  return rational(nearestIsAbove ? below + 1n : below, millionth);
+}
+
+/** The largest whole number whose square is not above the value, by Newton's rule. */
+function wholeRoot(value: bigint): bigint {
+  if (value < 2n) return value;
+  let guess = 1n << BigInt((value.toString(2).length + 1) >> 1);
+  for (let better = (guess + value / guess) >> 1n; better < guess; better = (guess + value / guess) >> 1n) guess = better;
+  return guess;
+}
+
 function bitLength(a: bigint): number {
   return a.toString(2).length;
 }

@@ -5,10 +5,10 @@ import type { Definition } from "../../src/1-definition/types.ts";
 import { inches, mm, sameLength, toMillimetres } from "../../src/units/length.ts";
 import { head, marked, read, sound } from "./reading.ts";
 
-function definitionOf(text: string, folder?: Parameters<typeof read>[1]): Definition {
+function definitionOf(text: string, folder?: Parameters<typeof read>[1]): Definition<"stub-album"> {
   const { definitions, problems } = read(text, folder);
   expect(problems).toEqual([]);
-  return definitions[0]!;
+  return definitions[0] as Definition<"stub-album">;
 }
 
 describe("the smallest sound definition", () => {

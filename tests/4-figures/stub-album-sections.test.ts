@@ -15,7 +15,7 @@ import { layOutFloor, ribbonPath, ribbonSizes } from "../../src/4-figures/stub-a
 import { drawGlueFloor } from "../../src/4-figures/stub-album/glue-floor.ts";
 import { drawPageMounting } from "../../src/4-figures/stub-album/page-mounting.ts";
 import { drawPostSection } from "../../src/4-figures/stub-album/post-section.ts";
-import { drawScoring } from "../../src/4-figures/stub-album/scoring.ts";
+import { drawings } from "../../src/4-figures/stub-album.ts";
 import { distance } from "../../src/geometry/point.ts";
 import { pathArea, pathBox } from "../../src/geometry/path.ts";
 import { findAdhesive } from "../../src/catalogue/adhesives.ts";
@@ -27,6 +27,8 @@ import { stubAlbumDefinition } from "../fixtures/stub-album.ts";
 import type { StubAlbumOverrides } from "../fixtures/stub-album.ts";
 
 type Input = DrawingInput<"stub-album">;
+
+const drawScoring: DrawFigure<"stub-album"> = (input) => drawings.figures["scoring"]!(input);
 
 /** Widest that still stands beside the text of a step, and widest of all. */
 const beside = 85;

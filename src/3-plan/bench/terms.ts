@@ -3,6 +3,15 @@ import type { Term } from "../types.ts";
 
 const meanings = {
   "board": "the stiff front or back cover",
+  "endband": "a band at head or tail of the spine that fills the corner between back and cover",
+  "endpaper": "a folded sheet at the front or the back; one leaf is glued to the board, the other opens with the pages",
+  "folio": "a sheet folded once: two leaves, four pages",
+  "kettle station": "the hole near head or tail where the thread climbs from one section to the next",
+  "kettle stitch": "the stitch at the end of a section that catches the thread of the sections below",
+  "mull": "an open, starched cloth glued over the spine",
+  "section": "folded sheets nested in each other and sewn through their fold",
+  "station": "a hole in the fold of every section",
+  "swell": "what the sewing thread adds to the thickness at the spine",
   "bone folder": "a smooth flat tool for scoring, creasing and rubbing down",
   "closure": "the pair of ribbons that tie the book shut",
   "fore-edge": "the edge opposite the spine, where the book opens",

@@ -1,17 +1,16 @@
 // Stage 2 of the stub album: the covered hinge, from the marked cloth to the turned-in edges.
-import { compareRational, multiplyRational, rational } from "../../units/rational.ts";
+import { cutCorners } from "../bench/covering.ts";
 import type { DraftStep, PlanContext } from "../binding.ts";
 
 /** The steps from the marked cloth to the turned-in edges. */
-export function makeHinge({ definition, model, say }: PlanContext<"stub-album">): readonly DraftStep[] {
+export function makeHinge(context: PlanContext<"stub-album">): readonly DraftStep[] {
+  const { definition, model, say } = context;
   const { geometry, parts } = model;
   const cloth = parts.find((part) => part.id === "hinge-cloth")!;
   const lines = cloth.features.filter((feature) => feature.kind === "placement line");
   const upright = lines.filter((line) => line.direction === "vertical");
   const level = lines.filter((line) => line.direction === "horizontal");
   const glue = definition.adhesives["hinge"]!;
-  // The cloth's corner lies √2 turn-ins from the strip's: compared squared, so that it stays exact.
-  const cutMissesCloth = compareRational(multiplyRational(geometry.cornerDistance, geometry.cornerDistance), multiplyRational(rational(2), multiplyRational(geometry.turnIn, geometry.turnIn))) >= 0;
   const lay = glue.wet ? `brush ${glue.name} thinly and evenly over one face of it, out to all four edges` : `cover one face of it with ${glue.name}, out to all four edges`;
   return [
     {
@@ -50,18 +49,7 @@ export function makeHinge({ definition, model, say }: PlanContext<"stub-album">)
       check: "A strip of board as wide as the joint gap slides along both joints without catching. Head and tail edges of the three strips lie on one line.",
       mistake: { sign: "A strip sits askew.", repair: "Lift it at once, before the adhesive takes, and set it down again; later it tears the cloth." },
     },
-    {
-      id: "cut-corners", stage: "The hinge", title: "Cut the corners of the cloth",
-      action: cutMissesCloth ? ["The strips are so thick that the cut would pass outside the cloth: leave the four corners whole and fold them in with the edges."] : [
-        `At each corner draw a line at 45°, ${say.thickness(geometry.cornerDistance)} away from the strip's corner (corner template).`,
-        "Cut along the line with scissors.",
-      ],
-      parts: ["hinge-cloth"],
-      sizes: [{ label: "strip's corner to the cut", text: say.thickness(geometry.cornerDistance) }],
-      tools: ["pencil", "triangle", "scissors"], minutes: 4, cautions: ["scissors"], figure: "corner-cut",
-      check: cutMissesCloth ? "All four corners of the cloth are whole." : "Between strip and cut there is cloth one and a half times as wide as the strip is thick, at all four corners.",
-      mistake: { sign: "A corner is cut too close.", repair: "Glue a scrap of the cloth over the corner before turning in; it will hardly show." },
-    },
+    cutCorners(context, { stage: "The hinge", stuff: "cloth", board: "strip", covering: "hinge-cloth", turnIn: geometry.turnIn, distance: geometry.cornerDistance, corners: "all four corners" }),
     {
       id: "turn-in", stage: "The hinge", title: "Turn in the edges",
       action: [

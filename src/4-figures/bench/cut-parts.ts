@@ -19,16 +19,24 @@ const widestPart = 118;
 /** Largest scale: parts of a very small book need not fill the page. */
 const largestFactor = 1 / 1.5;
 
-/** Figure `cut-parts`. */
-export function drawCutParts(input: DrawingInput): FigureDraft {
+/** Which parts are shown, where they are cut in more than one step. */
+export interface CutPartsSpec {
+  readonly id: string;
+  readonly title: string;
+  readonly parts: (part: Part) => boolean;
+}
+
+/** Figure `cut-parts`, or one of several with some of the parts each. */
+export function drawCutParts(all: DrawingInput, spec: CutPartsSpec = { id: "cut-parts", title: "All parts", parts: () => true }): FigureDraft {
+  const input = { ...all, model: { ...all.model, parts: all.model.parts.filter(spec.parts) } };
   const { scale, cells, shelves } = chooseScale(input);
   const words = sectionWords(input);
   const broken = input.model.parts.filter((_, index) => cells[index]!.broken).map((part) => part.name);
   const widened = input.model.parts.filter((_, index) => cells[index]!.widened).map((part) => part.name);
   return {
-    id: "cut-parts",
-    title: "All parts",
-    caption: `All parts at one scale, ${scale.name}; ×2 means two pieces. Height along the spine × width. Write the ringed letter on each piece.`
+    id: spec.id,
+    title: spec.title,
+    caption: `${spec.id === "cut-parts" ? "All parts" : "The parts"} at one scale, ${scale.name}; ×2 means two pieces. Height along the spine × width. Write the ringed letter on each piece.`
       + `${broken.length === 0 ? "" : ` Drawn shortened: ${broken.join(", ")}.`}${widened.length === 0 ? "" : ` Drawn wider than they are: ${widened.join(", ")}.`} ${input.unitNote}`,
     alternative: `The parts: ${input.model.parts.map((part) => `${words.part(part.id)}, ${part.count} ${part.count === 1 ? "piece" : "pieces"}, ${words.size(part.height)} high along the spine × ${words.size(part.width)} wide${hasGrain(input, part) ? `, grain along the ${part.grain}` : ""}`).join("; ")}.`,
     items: [...layShelves(shelves), ...legend(input, shelvesHeight(shelves))],

@@ -49,3 +49,23 @@ export function prism(outline: readonly Point[], bottom: number, top: number, to
 export function boxOutline(left: number, near: number, width: number, depth: number): readonly Point[] {
   return [{ x: left, y: near }, { x: left + width, y: near }, { x: left + width, y: near + depth }, { x: left, y: near + depth }];
 }
+
+/**
+ * A bar of even section along x, from `from` to `to`: the section is given in the plane of y and z and must be convex.
+ * `contour` is the line round the whole bar; its inner edges are narrow.
+ */
+export function bar(section: readonly { readonly y: number; readonly z: number }[], from: number, to: number, tones: FaceTones, contour: LineKind = "edge"): readonly SceneItem[] {
+  const middle = section.reduce((sum, at) => ({ y: sum.y + at.y / section.length, z: sum.z + at.z / section.length }), { y: 0, z: 0 });
+  const sides = section.flatMap((a, index): readonly SceneItem[] => {
+    const b = section[(index + 1) % section.length]!;
+    const normal = { y: b.z - a.z, z: a.y - b.y };
+    const outward = normal.y * (a.y - middle.y) + normal.z * (a.z - middle.z) < 0 ? { y: -normal.y, z: -normal.z } : normal;
+    // The reader looks from +x, −y, +z.
+    if (outward.z - outward.y <= 1e-9) return [];
+    return [face([spacePoint(from, a.y, a.z), spacePoint(to, a.y, a.z), spacePoint(to, b.y, b.z), spacePoint(from, b.y, b.z)], outward.z >= -outward.y ? tones.top : tones.left)];
+  });
+  const faces = [...sides, face(section.map(({ y, z }) => spacePoint(to, y, z)), tones.right)];
+  if (contour === "edge") return faces;
+  const corners = section.flatMap(({ y, z }) => [isometric(spacePoint(from, y, z)), isometric(spacePoint(to, y, z))]);
+  return [...faces, stroke(polygon(convexHull(corners)), contour)];
+}

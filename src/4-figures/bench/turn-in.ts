@@ -34,6 +34,8 @@ export interface TurnInSpec {
   /** "cloth", "paper". */
   readonly stuff: string;
   readonly geometry: CornerGeometry;
+  /** Which corners are done alike; default "the other three corners are". */
+  readonly others?: string;
 }
 
 /** A figure of one corner being turned in, in four frames. */
@@ -58,7 +60,7 @@ export function drawTurnIn(input: DrawingInput, spec: TurnInSpec): FigureDraft {
   return {
     id: spec.id,
     title: `Turning in the ${spec.what}`,
-    caption: `One corner of the ${spec.whole} from near by, wrong side of the ${stuff} up, ${scale.name}; the other three corners are done alike. 1: cut the corner off at 45°, ${words.thickness(geometry.cornerDistance)} from the corner of the ${board}. `
+    caption: `One corner of the ${spec.whole} from near by, wrong side of the ${stuff} up, ${scale.name}; ${spec.others ?? "the other three corners are"} done alike. 1: cut the corner off at 45°, ${words.thickness(geometry.cornerDistance)} from the corner of the ${board}. `
       + "2: turn in head and tail. 3: press the little fold at the corner in against the edge. 4: turn in the sides.",
     alternative: `Four frames of one corner. Frame 1: the ${stuff} reaches ${words.size(geometry.turnIn)} beyond the ${board} on both sides; its corner is cut off at 45°, ${words.thickness(geometry.cornerDistance)} from the corner of the ${board}. `
       + `Frame 2: the ${stuff} at the head is folded over the edge onto the ${board}; a little of it stands out past the side edge. `

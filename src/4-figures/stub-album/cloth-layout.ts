@@ -2,19 +2,19 @@
 import type { Box } from "../../geometry/box.ts";
 import { line, rectangle } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
-import type { Point } from "../../geometry/point.ts";
 import { toMillimetres } from "../../units/length.ts";
 import type { DrawingInput } from "../binding.ts";
 import { breakAcross, breakAlong } from "../breaks.ts";
 import { cornerReach } from "../corner-cut.ts";
 import { placeEvery } from "../figure.ts";
 import type { FigureDraft } from "../figure.ts";
-import { areaLabel, grainArrow, gridCentres, leaderAnywhere, leaderLabel, preferredLeader } from "../leaders.ts";
+import { areaLabel, grainArrow, gridCentres, leaderLabel, preferredLeader } from "../leaders.ts";
 import { firstOf } from "../place.ts";
 import type { Placeable } from "../place.ts";
 import { runningDimensions } from "../running-dimensions.ts";
-import { area, label, stroke } from "../scene.ts";
+import { area, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
+import { awayFromTheMiddle, besideThePlan, datumWords, nameIn } from "../bench/plan-labels.ts";
 import { mapCloth } from "./cloth-map.ts";
 import type { ClothMap } from "./cloth-map.ts";
 import { sectionWords } from "../bench/section-words.ts";
@@ -138,37 +138,8 @@ function labelsOf(input: Input, map: ClothMap): readonly Placeable[] {
     ...(reach === 0 ? [] : [preferredLeader({
       name: "corner", text: ["corner: cut", "off later"], end: "arrow", target: point(across.size - reach * 0.25, down.size - reach * 0.75), directions: [10, 0, 20, -10, 30, -20], reach: reach * 0.25 + 6,
     })]),
-    grainArrow("grain", "height", [...awayFromTheMiddle(spineStrip), ...besideTheCloth(map)]),
+    grainArrow("grain", "height", [...awayFromTheMiddle(spineStrip), ...besideThePlan(map)]),
   ];
-}
-
-/** Places in the middle of a field's width, first in the upper half: its middle may be left out. */
-function awayFromTheMiddle({ left, right, top, bottom }: Box): readonly Point[] {
-  return [0.3, 0.4, 0.7, 0.6, 0.2, 0.8, 0.5, 0.12, 0.88].flatMap((share) => [0.5, 0.3, 0.7].map((across) => point(left + (right - left) * across, top + (bottom - top) * share)));
-}
-
-/** What the upright lines are measured from, in fewer words on a low cloth. */
-function datumWords(height: number): Placeable {
-  const name = "datum words";
-  return { name, candidates: ["measure from this edge", "measure from here", "from here"].flatMap((words) => [2.6, 3.4].map((x) => [label(name, words, point(-x, height / 2), { anchor: "middle", angle: 90 })])) };
-}
-
-/** Places for the grain arrow of a low cloth: right of it, then under it. */
-function besideTheCloth({ across, down }: ClothMap): readonly Point[] {
-  const right = [8, 12, 16, 20, 24, 28, 32, 36].flatMap((out) => [0.5, 0.3, 0.7].map((share) => point(across.size + out, down.size * share)));
-  const under = [14, 20, 26].flatMap((out) => [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8].map((share) => point(across.size * share, down.size + out)));
-  return [...right, ...under];
-}
-
-/** A strip's name in its field: upright, or level where it is wide, else outside with a pointer. */
-function nameIn(name: string, text: string, box: Box, leader: { readonly directions: readonly number[]; readonly reach: number }): Placeable {
-  const centres = awayFromTheMiddle(box);
-  return firstOf(
-    areaLabel(name, text, centres),
-    areaLabel(name, text, centres, { angle: 90 }),
-    ...[0.5, 0.75, 0.25, 0.9, 0.1].flatMap((share) => [0.6, 0.85, 0.3].map((down) =>
-      leaderAnywhere({ name, text, target: point(box.left + (box.right - box.left) * share, box.top + (box.bottom - box.top) * down), ...leader }))),
-  );
 }
 
 /** "turn-in" in each of the four margins that has room for it; in words outside for the right one when it has none. */

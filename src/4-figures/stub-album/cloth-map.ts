@@ -1,21 +1,16 @@
 // Where points of the flat hinge cloth lie on paper when long stretches without marks are left out.
 import type { StubAlbumGeometry } from "../../2-model/stub-album/geometry.ts";
 import { toMillimetres } from "../../units/length.ts";
+import { brokenAxis } from "../bench/broken-axis.ts";
+import type { BrokenAxis } from "../bench/broken-axis.ts";
 import { scales } from "../scale.ts";
 import type { Scale } from "../scale.ts";
-
-/** A direction of the cloth: true millimetres to paper, and where on paper a stretch is left out (null when nothing is). */
-export interface ClothAxis {
-  readonly size: number;
-  readonly breakAt: number | null;
-  place(trueAt: number): number;
-}
 
 /** The flat cloth on paper: its scale and both of its directions. */
 export interface ClothMap {
   readonly scale: Scale;
-  readonly across: ClothAxis;
-  readonly down: ClothAxis;
+  readonly across: BrokenAxis;
+  readonly down: BrokenAxis;
 }
 
 /** Paper for the cloth in millimetres; what is whole may be larger, so that a break always leaves out a good piece. */
@@ -33,17 +28,9 @@ export function mapCloth(geometry: StubAlbumGeometry): ClothMap {
     && marked * factor <= room.height.broken * 0.6) ?? scales.at(-1)!;
   const { factor } = scale;
   const shownWidth = (width - spine) * factor + shownOf(spine * factor, room.spine);
-  return { scale, across: makeAxis(width, shownWidth, factor), down: makeAxis(height, shownOf(height * factor, room.height), factor) };
+  return { scale, across: brokenAxis({ trueSize: width, size: shownWidth, factor }), down: brokenAxis({ trueSize: height, size: shownOf(height * factor, room.height), factor }) };
 }
 
 function shownOf(size: number, limits: { readonly whole: number; readonly broken: number }): number {
   return size <= limits.whole ? size : limits.broken;
-}
-
-function makeAxis(trueSize: number, size: number, factor: number): ClothAxis {
-  const whole = size >= trueSize * factor - 1e-6;
-  return {
-    size, breakAt: whole ? null : size / 2,
-    place: (trueAt) => (trueAt <= trueSize / 2 ? trueAt * factor : size - (trueSize - trueAt) * factor),
-  };
 }

@@ -1,154 +1,18 @@
-// Figure: where a corner of the hinge cloth is cut off, from near by, and that all four corners are cut alike.
-import { hatchLines } from "../../geometry/hatch.ts";
-import { arc, line, polygon, polyline, rectangle } from "../../geometry/path.ts";
-import { point } from "../../geometry/point.ts";
-import type { Point } from "../../geometry/point.ts";
-import { toMillimetres } from "../../units/length.ts";
-import { arrowhead } from "../arrows.ts";
+// Figure: where a corner of the hinge cloth is cut off; all four corners are cut alike.
+import type { Box } from "../../geometry/box.ts";
 import type { DrawingInput } from "../binding.ts";
-import { dimension } from "../dimensions.ts";
-import { placeAtScale } from "../figure.ts";
+import { drawCornerCut as drawCorner } from "../bench/corner-cut.ts";
 import type { FigureDraft } from "../figure.ts";
-import { drawLeader, leaderLabel, preferredLeader } from "../leaders.ts";
-import { firstOf } from "../place.ts";
-import type { Placeable } from "../place.ts";
-import { fittingScale, scalesThatFit } from "../scale.ts";
-import type { Scale } from "../scale.ts";
-import { area, group, label, moveItems, stroke } from "../scene.ts";
-import type { PathItem, SceneItem } from "../scene.ts";
-import { cornerView, stripsIn, viewEnds } from "../bench/corner-view.ts";
-import type { CornerView } from "../bench/corner-view.ts";
-import { fromHeadToTail, hingeEdges } from "./hinge-edges.ts";
-import { sectionWords } from "../bench/section-words.ts";
-
-/** Side of the near view on paper, and room for the small whole hinge beside it. */
-const room = { side: 46, whole: { width: 19, height: 34 } } as const;
-/** How much of the cloth is shown: so many turn-ins, and so many times as far as the cut reaches along the edge. */
-const shown = { turnIns: 1.6, reaches: 1.1 } as const;
+import { hingeEdges } from "./hinge-edges.ts";
+import type { Extent } from "./hinge-edges.ts";
 
 /** Figure `corner-cut`. */
 export function drawCornerCut(input: DrawingInput<"stub-album">): FigureDraft {
   const { geometry } = input.model;
-  const words = sectionWords(input);
-  const [turnIn, distance] = [words.size(geometry.turnIn), words.thickness(geometry.cornerDistance)];
-  const trueSize = cornerView(geometry, 1, 1);
-  const wanted = Math.max(trueSize.turnIn * shown.turnIns, trueSize.cutReach * shown.reaches);
-  const whole = fittingScale(toMillimetres(geometry.clothWidth), toMillimetres(geometry.clothHeight), room.whole.width, room.whole.height);
-  const { items, scale } = placeAtScale(scalesThatFit(wanted, wanted, room.side, room.side, 5).slice(0, 1), ({ factor }) => {
-    const view = cornerView(geometry, factor, room.side);
-    return { fixed: [...nearView(view), ...wholeHinge(input, whole)], labels: labelsOf(input, view) };
+  const edges = hingeEdges(geometry, 1);
+  const box = ({ left, right }: Extent): Box => ({ left, right, top: edges.head, bottom: edges.tail });
+  return drawCorner(input, {
+    what: "hinge cloth", stuff: "cloth", boardWord: "strip", board: "side-strip", covering: "hinge-cloth", geometry,
+    boards: [edges.leftStrip, edges.spineStrip, edges.rightStrip].map(box), corners: ["head-left", "head-right", "tail-left", "tail-right"],
   });
-  const isCut = trueSize.cutReach > 0;
-  const others = wholeFits(input, whole) ? `Small: all four cuts, ${whole.name}.` : "The other three corners are cut alike.";
-  const near = `The head left corner from near by, ${scale.name}, wrong side of the cloth up`;
-  const reaches = `The corner of the hinge cloth reaches ${turnIn} beyond the side strip at the head and at the side.`;
-  const nothing = `A cut at 45°, ${distance} from the corner of the strip, would pass outside the cloth: leave the corners whole.`;
-  return {
-    id: "corner-cut",
-    title: "Cutting a corner of the hinge cloth",
-    caption: isCut ? `${near}: the heavy line runs at 45°, ${distance} from the corner of the strip, measured square to the line. The hatched corner falls away. ${others}` : `${near}. ${nothing}`,
-    alternative: isCut
-      ? `${reaches} A line at 45° cuts it off; its distance from the strip's corner, square to the line, is ${distance}. The triangle outside the line is scrap. The same cut is made at all four corners.`
-      : `${reaches} ${nothing}`,
-    items,
-  };
-}
-
-/** Origin at the cloth's own corner. */
-function nearView(view: CornerView): readonly SceneItem[] {
-  const { end, cutReach } = view;
-  const scrap = polygon([point(0, 0), point(cutReach, 0), point(0, cutReach)]);
-  return [
-    area(rectangle(0, 0, end, end), "face-light", "none"),
-    ...(cutReach === 0 ? [] : [area(scrap, "plate", "none"), ...scrapHatching(scrap)]),
-    stroke(polyline([point(0, end), point(0, 0), point(end, 0)]), "outline"),
-    ...stripsIn(view),
-    ...viewEnds(view, 0, 0),
-    ...(cutReach === 0 ? [] : cutLine(view)),
-  ];
-}
-
-/** Strokes square to the cut, so that they do not look like further cuts. */
-function scrapHatching(scrap: ReturnType<typeof polygon>): readonly PathItem[] {
-  return hatchLines(scrap, -45, 2.2).map(([from, to]) => stroke(line(from, to), "dimension", "scrap"));
-}
-
-/** The cut runs a little past both edges of the cloth; its angle is named at the head edge, its distance squared off at the strip's corner. */
-function cutLine({ cutReach, turnIn }: CornerView): readonly SceneItem[] {
-  const past = 3;
-  const onCut = point(cutReach / 2, cutReach / 2);
-  const corner = point(turnIn, turnIn);
-  const out = (at: Point, by: number): Point => point(at.x + by, at.y + by);
-  const length = Math.hypot(corner.x - onCut.x, corner.y - onCut.y);
-  const inside = length >= 5.5;
-  const name = "corner distance";
-  return [
-    stroke(line(point(-past, cutReach + past), point(cutReach + past, -past)), "cut"),
-    // Too short for arrowheads between: they point inwards from outside.
-    stroke(line(out(onCut, inside ? 0 : -3), out(corner, inside ? 0 : 3)), "dimension", name),
-    arrowhead(onCut, inside ? point(-1, -1) : point(1, 1), name, 1.8),
-    arrowhead(corner, inside ? point(1, 1) : point(-1, -1), name, 1.8),
-    ...(length >= 3 ? [squareMark(onCut)] : []),
-  ];
-}
-
-/** The sign for a right angle between the cut and its distance. */
-function squareMark(onCut: Point): PathItem {
-  const side = 1.5 / Math.SQRT2;
-  return stroke(polyline([point(onCut.x + side, onCut.y - side), point(onCut.x + 2 * side, onCut.y), point(onCut.x + side, onCut.y + side)]), "dimension", "corner distance");
-}
-
-function labelsOf(input: DrawingInput<"stub-album">, view: CornerView): readonly Placeable[] {
-  const { geometry } = input.model;
-  const words = sectionWords(input);
-  const { turnIn, cutReach, end } = view;
-  const below = [290, 300, 280, 310, 270, 320] as const;
-  const turnInText = words.size(geometry.turnIn);
-  return [
-    dimension({ name: "turn-in at the side", from: point(0, end), to: point(turnIn, end), side: "below", text: turnInText, offset: 5 }),
-    dimension({ name: "turn-in at the head", from: point(end, 0), to: point(end, turnIn), side: "right", text: turnInText, offset: 4 }),
-    ...(cutReach === 0 ? [] : cutLabels(view, words.inLines(words.thickness(geometry.cornerDistance)))),
-    preferredLeader({ name: "side strip", text: words.part("side-strip"), target: point(Math.min(turnIn + 4, (turnIn + Math.min(view.stripRight, end)) / 2), end - 4), directions: below, reach: 8 }),
-    leaderLabel({ name: "hinge cloth", text: [words.part("hinge-cloth"), "wrong side"], target: point(end - 5, turnIn * 0.4), directions: [70, 60, 50, 80, 40], reach: turnIn * 0.4 + 4 }),
-  ];
-}
-
-function cutLabels({ cutReach, turnIn, end }: CornerView, text: readonly string[]): readonly Placeable[] {
-  const distance = { name: "corner distance", target: point(turnIn, turnIn), end: "none" } as const;
-  // The dimension line runs on past the strip's corner and becomes the pointer.
-  const onStrip = (lines: readonly string[]): Placeable => ({ name: distance.name, candidates: [5, 6, 7, 8, 4].map((out) => drawLeader({ ...distance, text: lines }, point(turnIn + out, turnIn + out))) });
-  const radius = Math.min(7, cutReach * 0.6);
-  // The angle lies between the cloth's head edge, to the left, and the cut, down to the left.
-  const onCut = point(cutReach - radius / Math.SQRT2, radius / Math.SQRT2);
-  const angle = [stroke(arc(point(cutReach - radius, 0), onCut, radius, false), "dimension", "angle")];
-  const named = { name: "angle", text: "45°", target: point(cutReach - radius * 0.92, radius * 0.38), end: "none" } as const;
-  return [
-    firstOf(onStrip([...text, "square to", "the cut"]), onStrip(text), onStrip(text.flatMap((each) => each.split(/(?<=about)\u00a0/))), leaderLabel({ ...distance, text, directions: [280, 290, 270, 300, 260], reach: end - turnIn + 4 })),
-    { name: "angle", candidates: [6, 8, 10, 13].map((up) => [...angle, ...drawLeader(named, point(cutReach - radius * 0.5, -up))]) },
-    leaderLabel({ name: "scrap", text: "scrap", target: point(cutReach * 0.22, cutReach * 0.22), directions: [85, 75, 90, 65, 110], reach: cutReach * 0.22 + 5 }),
-  ];
-}
-
-/** A hinge for very many stubs would be a thread on paper: then the near view stands alone. */
-function wholeFits(input: DrawingInput<"stub-album">, { factor }: Scale): boolean {
-  return toMillimetres(input.model.geometry.clothWidth) * factor <= room.whole.width && toMillimetres(input.model.geometry.clothHeight) * factor >= 5;
-}
-
-/** The whole hinge in small with its four cuts, under the labels at the right. */
-function wholeHinge(input: DrawingInput<"stub-album">, scale: Scale): readonly SceneItem[] {
-  const { factor } = scale;
-  const { cutReach } = cornerView(input.model.geometry, factor, 1);
-  if (cutReach === 0 || !wholeFits(input, scale)) return [];
-  const edges = hingeEdges(input.model.geometry, factor);
-  const { width, height } = edges.cloth;
-  const corners = [[0, 0, 1, 1], [width, 0, -1, 1], [0, height, 1, -1], [width, height, -1, -1]] as const;
-  const past = 1;
-  const items: readonly SceneItem[] = [
-    area(rectangle(0, 0, width, height), "face-light", "edge"),
-    ...[edges.leftStrip, edges.spineStrip, edges.rightStrip].map((strip) => area(fromHeadToTail(strip, edges), "face-middle", "none")),
-    ...corners.map(([x, y, right, down]) => stroke(line(point(x - right * past, y + down * (cutReach + past)), point(x + right * (cutReach + past), y - down * past)), "cut")),
-    label("four corners", "all four", point(width / 2, height + 5), { anchor: "middle" }),
-    label("four corners", "corners", point(width / 2, height + 8.3), { anchor: "middle" }),
-  ];
-  return [group("all four corners", moveItems(items, room.side + 13.5, (room.side - height) / 2 + 4))];
 }

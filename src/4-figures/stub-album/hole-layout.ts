@@ -1,8 +1,7 @@
 // The hole layout: a side strip on its board, with every post hole measured from the head and from the spine edge.
 import type { Hole } from "../../2-model/types.ts";
-import { circle, line, rectangle } from "../../geometry/path.ts";
+import { line, rectangle } from "../../geometry/path.ts";
 import { between, point } from "../../geometry/point.ts";
-import { spreadPositions } from "../../geometry/spread.ts";
 import { toMillimetres } from "../../units/length.ts";
 import { printThickness } from "../../units/print-length.ts";
 import type { DrawingInput } from "../binding.ts";
@@ -10,13 +9,13 @@ import { dimension } from "../dimensions.ts";
 import { placeAtScale } from "../figure.ts";
 import type { FigureDraft } from "../figure.ts";
 import { wavyLine } from "../breaks.ts";
-import { areaLabel, drawLeader } from "../leaders.ts";
-import type { LeaderSpec } from "../leaders.ts";
+import { areaLabel } from "../leaders.ts";
 import type { Placeable } from "../place.ts";
 import { runningDimensions } from "../running-dimensions.ts";
 import { scales } from "../scale.ts";
 import { area, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
+import { drawHole, nameColumn } from "../bench/hole-row.ts";
 
 /** Room for the strip and the part of the board that is shown, on paper. */
 const room = { width: 60, height: 84 } as const;
@@ -71,13 +70,6 @@ export function drawHoleLayout(input: DrawingInput<"stub-album">): FigureDraft {
   };
 }
 
-/** Names in a column beside the drawing, each level with what it points at unless they crowd. */
-function nameColumn(labels: readonly LeaderSpec[], x: number): readonly SceneItem[] {
-  const inOrder = [...labels].sort((a, b) => a.target.y - b.target.y);
-  const heights = spreadPositions(inOrder.map((each) => each.target.y), 4.2)!;
-  return inOrder.flatMap((each, index) => drawLeader(each, point(x, heights[index]!)));
-}
-
 /** The holes of one strip: front and back lie at the same places. */
 export function stripHoles(input: DrawingInput<"stub-album">): readonly Hole[] {
   return input.model.holes.filter((hole) => hole.part === "side-strip" && hole.id.startsWith("front-"));
@@ -92,9 +84,3 @@ function lettered(input: DrawingInput<"stub-album">, part: string): string {
   const letter = input.letter(part);
   return letter ? ` (${letter})` : "";
 }
-
-function drawHole(centre: { readonly x: number; readonly y: number }, radius: number): readonly SceneItem[] {
-  const arm = radius + 1.5;
-  return [area(circle(centre, Math.max(radius, 0.6)), "plate", "outline"), stroke(line(point(centre.x - arm, centre.y), point(centre.x + arm, centre.y)), "centre")];
-}
-

@@ -1,21 +1,21 @@
 // Figure: piercing strip and board together, pictorial: template taped on, waste board below, tool upright, the other hand away.
-import { circle, line, polyline, transformPath } from "../../geometry/path.ts";
+import { circle, transformPath } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
 import type { Point } from "../../geometry/point.ts";
 import { isometric, isometricPlane, spacePoint } from "../../geometry/project.ts";
-import { spreadPositions } from "../../geometry/spread.ts";
 import { toMillimetres } from "../../units/length.ts";
 import type { DrawingInput } from "../binding.ts";
 import { wavyLine } from "../breaks.ts";
 import { placeAtScale } from "../figure.ts";
 import type { FigureDraft } from "../figure.ts";
-import { drawLeader, leaderAnywhere } from "../leaders.ts";
-import { firstOf } from "../place.ts";
+import { leaderAnywhere } from "../leaders.ts";
 import type { Placeable } from "../place.ts";
 import { scalesThatFit } from "../scale.ts";
 import { area, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
 import { uprightPunch } from "../bench/bench-tools.ts";
+import { holeMark, holeNames, squareMark } from "../bench/piercing.ts";
+import type { PiercedHole } from "../bench/piercing.ts";
 import { placeName, stripHoles } from "./hole-layout.ts";
 import { sectionWords } from "../bench/section-words.ts";
 import { boxOutline, face, prism } from "../bench/solid.ts";
@@ -66,7 +66,7 @@ interface Bench {
   readonly spine: number;
   readonly boardTop: number;
   readonly stripTop: number;
-  readonly holes: readonly { readonly along: number; readonly across: number; readonly radius: number }[];
+  readonly holes: readonly PiercedHole[];
   readonly isBroken: boolean;
 }
 
@@ -114,21 +114,6 @@ function template({ length, strip, stripTop }: Bench): readonly SceneItem[] {
   return [sheet, ...tapes];
 }
 
-function holeMark({ along, across, radius }: Bench["holes"][number], z: number): readonly SceneItem[] {
-  const plane = isometricPlane(spacePoint(along, across, z), spacePoint(1, 0, 0), spacePoint(0, 1, 0));
-  const arm = radius + 1.4;
-  return [
-    stroke(transformPath(plane, line(point(-arm, 0), point(arm, 0))), "edge"), stroke(transformPath(plane, line(point(0, -arm), point(0, arm))), "edge"),
-    area(transformPath(plane, circle(point(0, 0), radius)), "arrow", "none"),
-  ];
-}
-
-/** The little angle that says "upright": along the strip and up the tool. */
-function squareMark({ along, across, radius }: Bench["holes"][number], z: number): readonly SceneItem[] {
-  const at = (x: number, up: number): Point => isometric(spacePoint(along + radius + x, across, z + up));
-  return [stroke(polyline([at(4.5, 0), at(4.5, 4.5), at(0.4, 4.5)]), "edge")];
-}
-
 function handCentre({ length, strip, board, boardTop }: Bench) {
   return spacePoint(length * 0.74, (strip + board) / 2, boardTop);
 }
@@ -140,25 +125,6 @@ function handRing(bench: Bench): readonly SceneItem[] {
   return [stroke(transformPath(plane, circle(point(0, 0), 1)), "placement")];
 }
 
-/** Distance from one hole's name to the next, down the page. */
-const namePitch = 4.4;
-
-/**
- * The holes' names along the near edge of the hinge, in the order of the holes, so that no pointer crosses another.
- * Wished is the place straight across the edge from each hole; crowded names spread along the edge.
- */
-function holeNames({ holes, gap, spine, stripTop }: Bench, named: readonly { readonly id: string; readonly text: string }[]): readonly Placeable[] {
-  const wished = holes.map(({ along }) => isometric(spacePoint(along, -gap - spine - 4, stripTop)));
-  const heights = spreadPositions(wished.map((at) => at.y), namePitch)!;
-  return named.map(({ id, text }, index) => {
-    const { along, across } = holes[index]!;
-    const spec = { name: id, text, target: isometric(spacePoint(along, across, stripTop)) };
-    // The edge falls at 30°: a name that is moved down moves right by √3 as much.
-    const knee = point(wished[index]!.x + (heights[index]! - wished[index]!.y) * Math.sqrt(3), heights[index]!);
-    return firstOf({ name: id, candidates: [drawLeader(spec, point(Math.min(knee.x, spec.target.x - 0.1), knee.y))] }, leaderAnywhere(spec));
-  });
-}
-
 function labelsOf(bench: Bench, input: DrawingInput<"stub-album">): readonly Placeable[] {
   const { length, strip, inset, board, gap, spine, boardTop, stripTop, holes } = bench;
   const words = sectionWords(input);
@@ -168,7 +134,7 @@ function labelsOf(bench: Bench, input: DrawingInput<"stub-album">): readonly Pla
   const upperRight = [60, 50, 75, 40, 30, 20, 90];
   return [
     leaderAnywhere({ name: "tool", text: ["punch or drill,", "upright"], target: point(tool.x + 1, tool.y - 26), directions: [0, 15, 30, -15], reach: 6 }),
-    ...holeNames(bench, stripHoles(input).map((hole) => ({ id: hole.id, text: `${placeName(hole)} hole` }))),
+    ...holeNames(holes, { beside: gap + spine, top: stripTop }, stripHoles(input).map((hole) => ({ id: hole.id, text: `${placeName(hole)} hole` }))),
     to("hand", ["other hand", "here"], length * 0.74, (strip + board) / 2, boardTop, upperRight, 12),
     to("boards", words.part("boards"), length * 0.48, (strip + board) / 2, boardTop, upperRight, 12),
     to("template", "hole template, taped", length * 0.3 + 2, strip * 0.8 + 2, stripTop, [65, 75, 55, 85, 45], 14),

@@ -5,30 +5,44 @@ import { point } from "../../geometry/point.ts";
 import { isometric, isometricPlane, spacePoint } from "../../geometry/project.ts";
 import type { SpacePoint } from "../../geometry/project.ts";
 import { arrowhead } from "../arrows.ts";
-import type { DrawFigure, DrawingInput } from "../binding.ts";
+import type { Length } from "../../units/length.ts";
+import type { DrawingInput } from "../binding.ts";
 import { raggedEnd } from "../breaks.ts";
 import { placeEvery } from "../figure.ts";
+import type { FigureDraft } from "../figure.ts";
 import { preferredLeader } from "../leaders.ts";
 import { area, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
 import { viewsBelow, withHeading } from "../views.ts";
-import { sectionWords } from "../bench/section-words.ts";
+import { sectionWords } from "./section-words.ts";
 
-export const drawScoring: DrawFigure<"stub-album"> = (input) => {
-  const { model } = input;
+/** What is scored, and which of its faces lies up. */
+export interface ScoringSpec {
+  /** Part id, and its name in running words: "card". */
+  readonly part: string;
+  readonly what: string;
+  /** The face that is scored: "inside of the book", "front". */
+  readonly face: string;
+  readonly height: Length;
+  readonly count: number;
+}
+
+/** The bone folder drawn along the ruler, and the groove in section. */
+export function drawScoring(input: DrawingInput, spec: ScoringSpec): FigureDraft {
   const words = sectionWords(input);
-  const height = words.size(model.geometry.stripHeight);
-  const count = model.scores.length;
+  const height = words.size(spec.height);
+  const { count, face, what } = spec;
+  const all = count === 1 ? "The score is" : `All ${count} scores are`;
   return {
     id: "scoring",
-    title: "Scoring the card",
-    caption: `Scoring, not to scale. The inside of the book is up. Set the ruler on the two marks of a score, hold it down, and draw the bone folder along it over the whole height, ${height}. `
-      + `Press a groove, do not cut. All ${count} scores are made on this face.`,
-    alternative: `Two drawings. First: the card lies on a cutting mat, the inside of the book up. A steel ruler lies on the two marks of one score, at the head and at the tail edge; a bone folder is drawn along the ruler over the full height of ${height}. `
-      + `Scores already made show as lines, the next ones as marks at both edges; there are ${count} scores. Second, a section across the score: the tip of the bone folder, close against the ruler, has pressed a round groove into the upper face, and a slight ridge into the mat below; the card is not cut.`,
-    items: viewsBelow([drawBench(input), withHeading("groove", "Across the score, much enlarged", drawGroove(input))]),
+    title: `Scoring the ${what}`,
+    caption: `Scoring, not to scale. The ${face} is up. Set the ruler on the two marks of a score, hold it down, and draw the bone folder along it over the whole height, ${height}. `
+      + `Press a groove, do not cut. ${all} made on this face.`,
+    alternative: `Two drawings. First: the ${what} lies on a cutting mat, the ${face} up. A steel ruler lies on the two marks of one score, at the head and at the tail edge; a bone folder is drawn along the ruler over the full height of ${height}. `
+      + `Scores already made show as lines, the next ones as marks at both edges; there ${count === 1 ? "is one score" : `are ${count} scores`}. Second, a section across the score: the tip of the bone folder, close against the ruler, has pressed a round groove into the upper face, and a slight ridge into the mat below; the ${what} is not cut.`,
+    items: viewsBelow([drawBench(input, spec), withHeading("groove", "Across the score, much enlarged", drawGroove(input, spec))]),
   };
-};
+}
 
 const mat = { left: -4, right: 37, near: -4, far: 27, thickness: 1.6 };
 const card = { right: 33, far: 23, top: 0.7 };
@@ -39,7 +53,7 @@ const marked = [27] as const;
 const toolAt = 10;
 
 /** The bench, isometric: x across the card, y along the score away from the reader. */
-function drawBench(input: DrawingInput<"stub-album">): readonly SceneItem[] {
+function drawBench(input: DrawingInput, spec: ScoringSpec): readonly SceneItem[] {
   const words = sectionWords(input);
   const at = (x: number, y: number, z: number) => isometric(spacePoint(x, y, z));
   const onCard = (x: number, y: number) => at(x, y, card.top);
@@ -62,7 +76,7 @@ function drawBench(input: DrawingInput<"stub-album">): readonly SceneItem[] {
     preferredLeader({ name: "ruler", text: "steel ruler", target: at(17, 24, ruler.top), directions: [110, 90, 135, 70], reach: 8 }),
     preferredLeader({ name: "score", text: "score", target: onCard(groove, 20), end: "arrow", directions: [70, 60, 80, 45], reach: 9 }),
     preferredLeader({ name: "mark", text: ["marks of the", "next score"], target: onCard(marked[0], 1), end: "arrow", directions: [290, 300, 280, 315], reach: 10 }),
-    preferredLeader({ name: "card", text: [`${words.part("card")}:`, "inside of the book up"], target: onCard(6.5, 4), directions: [260, 250, 240, 225], reach: 13 }),
+    preferredLeader({ name: "card", text: [`${words.part(spec.part)}:`, `${spec.face} up`], target: onCard(6.5, 4), directions: [260, 250, 240, 225], reach: 13 }),
     preferredLeader({ name: "mat", text: "cutting mat", target: at(36, 20, 0), directions: [300, 315, 290], reach: 5 }),
   ], { bounds: benchBounds });
 }
@@ -93,7 +107,7 @@ const folderPath: Path = [
 ];
 
 /** Across the score: mat, card with its groove, ruler and the tool's tip. The upper face of the card lies at y = 0. */
-function drawGroove(input: DrawingInput<"stub-album">): readonly SceneItem[] {
+function drawGroove(input: DrawingInput, spec: ScoringSpec): readonly SceneItem[] {
   const words = sectionWords(input);
   const thick = 3.6;
   const half = 2.2;
@@ -127,8 +141,8 @@ function drawGroove(input: DrawingInput<"stub-album">): readonly SceneItem[] {
   return placeEvery(fixed, [
     preferredLeader({ name: "section ruler", text: "steel ruler", target: point(-12, -2.5), directions: [110, 90, 125], reach: 7 }),
     preferredLeader({ name: "section folder", text: "bone folder", target: point(0.8, -7), directions: [45, 30, 60], reach: 7 }),
-    preferredLeader({ name: "section groove", text: "groove, inside of the book", target: point(2, 0.3), end: "arrow", directions: [30, 20, 45], reach: 6 }),
-    preferredLeader({ name: "section card", text: words.part("card"), target: point(-15, thick / 2), directions: [250, 240, 260], reach: 9 }),
+    preferredLeader({ name: "section groove", text: `groove, ${spec.face}`, target: point(2, 0.3), end: "arrow", directions: [30, 20, 45], reach: 6 }),
+    preferredLeader({ name: "section card", text: words.part(spec.part), target: point(-15, thick / 2), directions: [250, 240, 260], reach: 9 }),
     preferredLeader({ name: "section mat", text: "cutting mat", target: point(12, thick + 2.2), directions: [290, 300, 280], reach: 6 }),
   ]);
 }

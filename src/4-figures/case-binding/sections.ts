@@ -1,0 +1,173 @@
+// Figures of the sections: folding and nesting them, piercing their stations, trimming the sewn block.
+import { line, polygon, polyline, rectangle } from "../../geometry/path.ts";
+import { point } from "../../geometry/point.ts";
+import type { Point } from "../../geometry/point.ts";
+import { addLengths, toMillimetres } from "../../units/length.ts";
+import type { DrawFigure, DrawingInput } from "../binding.ts";
+import { dimension } from "../dimensions.ts";
+import { placeAtScale, placeEvery } from "../figure.ts";
+import { areaLabel, drawBalloon, grainArrow, gridCentres, leaderAnywhere } from "../leaders.ts";
+import { movementArrow, pushArrow } from "../movement.ts";
+import type { Placeable } from "../place.ts";
+import { runningDimensions } from "../running-dimensions.ts";
+import { scalesThatFit } from "../scale.ts";
+import { area, stroke } from "../scene.ts";
+import type { SceneItem } from "../scene.ts";
+import { viewsBelow, viewsBeside, withHeading } from "../views.ts";
+import { sectionWords } from "../bench/section-words.ts";
+
+type Input = DrawingInput<"case-binding">;
+
+/** Figure `fold-sections`. */
+export const drawFoldSections: DrawFigure<"case-binding"> = (input) => {
+  const { geometry } = input.model;
+  if (!geometry.sewing) return null;
+  const { block } = geometry;
+  const words = sectionWords(input);
+  const [height, width] = [toMillimetres(block.folioHeight), toMillimetres(block.folioWidth)];
+  const { items: flat, scale } = placeAtScale(scalesThatFit(width, height, 58, 44), ({ factor }) => {
+    const [w, h] = [width * factor, height * factor];
+    const box = { left: 0, top: 0, right: w / 2, bottom: h };
+    return {
+      fixed: [area(rectangle(0, 0, w, h), "face-light", "outline"), stroke(line(point(w / 2, 0), point(w / 2, h)), "valley"), ...movementArrow(point(w * 0.94, -2.5), point(w * 0.1, -2.5), 5)],
+      labels: [
+        dimension({ name: "folio width", from: point(0, h), to: point(w, h), side: "below", text: words.size(block.folioWidth), offset: 5 }),
+        dimension({ name: "folio height", from: point(0, 0), to: point(0, h), side: "left", text: words.size(block.folioHeight), offset: 5 }),
+        grainArrow("grain", "height", [...gridCentres(box, 3, 3), point(w + 6, h / 2), point(w + 10, h / 2)]),
+        leaderAnywhere({ name: "folio", text: words.part("folio"), target: point(w * 0.8, h * 0.7), directions: [340, 0, 20, 320], reach: w * 0.2 + 5 }),
+      ],
+    };
+  });
+  return {
+    id: "fold-sections",
+    title: "Folding the sections",
+    caption: `Left: a folio, inside up, ${scale.name}; fold it once on its middle line, head to head. Right: ${block.foldedSheets === 1 ? "a section, one folded sheet" : `${block.foldedSheets} folded sheets nested into a section`}, seen from the head, not to scale. Make ${block.sections}.`,
+    alternative: `A folio, ${words.size(block.folioHeight)} high × ${words.size(block.folioWidth)} wide, is folded on its middle line, which runs along the grain. ${block.foldedSheets === 1 ? "One folded sheet is a section." : `${block.foldedSheets} of them lie in each other, folds together; the innermost leaf stands out up to ${words.thickness(block.creep)} beyond the outermost.`} ${block.sections} such sections make the book.`,
+    items: viewsBeside([withHeading("one", "1  Fold once", flat), withHeading("two", block.foldedSheets === 1 ? "2  One section" : `2  Nest ${block.foldedSheets} sheets`, nestedSheets(input))], 14),
+  };
+};
+
+/** Nested sheets seen from the head, a little open, folds at the left; the leaves of the inner ones reach further. */
+function nestedSheets({ model }: Input): readonly SceneItem[] {
+  const { foldedSheets } = model.geometry.block;
+  const gap = foldedSheets > 8 ? 1 : 1.6;
+  const [leaf, lift] = [44, 9];
+  const sheets = Array.from({ length: foldedSheets }, (_, inner): SceneItem => {
+    const x = inner * gap;
+    const end = leaf + inner * gap * 0.45;
+    const spread = Math.max(0.4, (foldedSheets - inner) * gap * 0.9);
+    return stroke([
+      { kind: "move", to: point(end + x * 0.2, -lift - spread) }, { kind: "curve", control1: point(x + 14, -spread - 1.5), control2: point(x, -spread), to: point(x, 0) },
+      { kind: "curve", control1: point(x, spread), control2: point(x + 14, spread + 1.5), to: point(end + x * 0.2, lift + spread) },
+    ], "outline");
+  });
+  const outermost = foldedSheets * gap;
+  return placeEvery(sheets, [
+    leaderAnywhere({ name: "fold", text: "folds together", target: point(0, 0), end: "arrow", directions: [240, 255, 270, 225], reach: 12 + outermost }),
+    leaderAnywhere({ name: "leaf", text: "2 leaves each", target: point(leaf * 0.7, lift * 0.7 + outermost * 0.9), end: "none", directions: [290, 300, 280, 270], reach: 9 }),
+  ]);
+}
+
+/** Figure `pierce-sections`: the stations along the fold, and a section in the punching cradle. */
+export const drawPierceSections: DrawFigure<"case-binding"> = (input) => {
+  const { geometry } = input.model;
+  if (!geometry.sewing) return null;
+  const words = sectionWords(input);
+  const { stations } = geometry.sewing;
+  const positions = stations.map((station, index) => `${index + 1} ${station.name} ${words.size(addLengths(station.at, geometry.headTrim))}`);
+  const { items, scale } = placeAtScale(scalesThatFit(toMillimetres(geometry.block.folioHeight), 1, 140, Infinity), ({ factor }) => foldLine(input, factor));
+  return {
+    id: "pierce-sections",
+    title: "Stations along the fold",
+    caption: `Above: the fold of a section from inside, head at the left, ${scale.name}; every station is measured from the head (the ring at 0). Below: a section open in the punching cradle with the guide in its fold, seen from the head, not to scale. ${input.unitNote}`,
+    alternative: `Stations from the head: ${positions.join("; ")}. A section lies open in a V-shaped cradle, the folded guide in its fold; the awl goes straight down through guide and fold into the cradle.`,
+    items: viewsBelow([items, cradle()], 8),
+  };
+};
+
+function foldLine(input: Input, factor: number): { readonly fixed: readonly SceneItem[]; readonly labels: readonly Placeable[] } {
+  const { geometry } = input.model;
+  const { stations, tapes } = geometry.sewing!;
+  const length = toMillimetres(geometry.block.folioHeight) * factor;
+  const x = (at: Parameters<typeof toMillimetres>[0]): number => toMillimetres(addLengths(at, geometry.headTrim)) * factor;
+  const half = 7;
+  const below = runningDimensions({
+    name: "from the head", side: "below", edge: half, datum: 0, low: -6, high: length + 12,
+    marks: [{ name: "head", at: 0, text: "0" }, ...stations.map((station, index) => ({ name: `size ${index + 1}`, at: x(station.at), text: input.number(addLengths(station.at, geometry.headTrim)) })), { name: "tail", at: length, text: input.number(geometry.block.folioHeight) }],
+  })!;
+  return {
+    fixed: [
+      area(rectangle(0, -half, length, 2 * half), "face-light", "outline"), stroke(line(point(0, 0), point(length, 0)), "valley"),
+      ...tapes.flatMap(({ headSide, tailSide }) => [headSide, tailSide].map((at) => stroke(line(point(x(at), -half), point(x(at), half)), "placement"))),
+      ...stations.map((station) => area(polygon([point(x(station.at), -1), point(x(station.at) + 1, 0), point(x(station.at), 1), point(x(station.at) - 1, 0)]), "arrow", "none")),
+      ...below.items,
+    ],
+    labels: [
+      ...stations.map((station, index): Placeable => ({
+        name: `station ${index + 1}`, candidates: [0, 1, 2].flatMap((level) => [0, -2.4, 2.4, -4, 4].map((aside) => drawBalloon(`station ${index + 1}`, String(index + 1), point(x(station.at) + aside, -half - 4.4 - level * 5.4)))),
+      })),
+      ...tapes.map(({ name, headSide, tailSide }, index) => leaderAnywhere({ name, text: index === 0 ? "place of a tape" : "tape", target: point((x(headSide) + x(tailSide)) / 2, -half + 2), end: "none", directions: [90, 80, 100, 70, 110], reach: 15 })).slice(0, 1),
+      leaderAnywhere({ name: "head words", text: "head", target: point(0, -half * 0.6), end: "none", directions: [160, 150, 180, 170], reach: 4 }),
+      leaderAnywhere({ name: "tail words", text: "tail", target: point(length, -half * 0.6), end: "none", directions: [20, 30, 0, 10], reach: 4 }),
+    ],
+  };
+}
+
+/** A section in the cradle, seen from the head. */
+function cradle(): readonly SceneItem[] {
+  const v = (x: number, y: number, reach: number): readonly Point[] => [point(x - reach, y - reach * 0.8), point(x, y), point(x + reach, y - reach * 0.8)];
+  const tip = point(0, 1.6);
+  return placeEvery([
+    area(polygon([point(-30, -18), ...v(0, 3, 24), point(30, -18), point(30, 10), point(-30, 10)]), "face-light", "outline"),
+    area(rectangle(-30, 10, 60, 2.4), "face-dark", "edge"),
+    stroke(polyline(v(0, 1.4, 26)), "outline"), stroke(polyline(v(0, 0.2, 26)), "edge"),
+    stroke(polyline(v(0, -1.2, 15)), "placement"),
+    area(polygon([tip, point(-0.7, -12), point(0.7, -12)]), "metal", "edge"), area(rectangle(-1.8, -26, 3.6, 14), "face-middle", "outline"),
+    pushArrow(point(5.5, -14), point(0, 1), 8),
+  ], [
+    leaderAnywhere({ name: "section", text: "section, opened in its middle", target: point(20, -14.8), end: "arrow", directions: [30, 20, 40, 10], reach: 14 }),
+    leaderAnywhere({ name: "guide", text: "punching guide", target: point(-12, -10.8), end: "arrow", directions: [150, 160, 140, 170], reach: 16 }),
+    leaderAnywhere({ name: "awl", text: "awl, straight down", target: point(-1, -22), directions: [150, 160, 140, 170], reach: 12 }),
+    leaderAnywhere({ name: "cradle", text: "punching cradle", target: point(24, 4), directions: [0, 10, -10], reach: 9 }),
+    leaderAnywhere({ name: "mat", text: "cork mat or waste board", target: point(26, 11), directions: [340, 350, 330], reach: 8 }),
+  ]);
+}
+
+/** Figure `trim-edges`: the untrimmed block from its front, with the lines of the cuts. */
+export const drawTrimEdges: DrawFigure<"case-binding"> = (input) => {
+  const { geometry } = input.model;
+  const { block } = geometry;
+  if (block.trim === "none") return null;
+  const words = sectionWords(input);
+  const width = toMillimetres(block.folioWidth) / (geometry.sewing ? 2 : 1);
+  const height = toMillimetres(block.folioHeight);
+  const all = block.trim === "three edges";
+  const { items, scale } = placeAtScale(scalesThatFit(width, height, 60, 66), ({ factor }) => {
+    const [w, h] = [width * factor, height * factor];
+    const cut = toMillimetres(block.pageWidth) * factor;
+    const head = toMillimetres(geometry.headTrim) * factor;
+    return {
+      fixed: [
+        area(rectangle(0, 0, w, h), "face-light", "outline"),
+        stroke(line(point(cut, -3), point(cut, h + 3)), "cut"),
+        ...(all ? [head, h - head].map((y) => stroke(line(point(-3, y), point(w + 3, y)), "cut")) : []),
+      ],
+      labels: [
+        dimension({ name: "page width", from: point(0, h), to: point(cut, h), side: "below", text: words.size(block.pageWidth), offset: 8 }),
+        ...(all ? [
+          dimension({ name: "page height", from: point(0, head), to: point(0, h - head), side: "left", text: words.size(block.pageHeight), offset: 8 }),
+          leaderAnywhere({ name: "head trim", text: [`cut off at the head:`, words.size(geometry.headTrim)], target: point(w * 0.4, head / 2), end: "arrow", directions: [80, 60, 100, 45], reach: 8 }),
+        ] : []),
+        areaLabel("spine", "spine", [point(2.8, h / 2), point(-3, h / 2), point(-3, h * 0.3)], { angle: 90 }),
+        leaderAnywhere({ name: "fore-edge", text: "fore-edge falls away", target: point((cut + w) / 2, h * 0.35), end: "arrow", directions: [10, 0, 20, -10], reach: 8 }),
+      ],
+    };
+  });
+  return {
+    id: "trim-edges",
+    title: "Trimming the text block",
+    caption: `The front of the text block, ${scale.name}; heavy lines are the cuts. Measure the page from the spine${all ? " and from the head’s cut" : ""}: height × width ${words.size(block.pageHeight)} × ${words.size(block.pageWidth)}.`,
+    alternative: `The text block from its front, spine at the left. A cut runs ${words.size(block.pageWidth)} from the spine along the fore-edge.${all ? ` Two more cuts run across: ${words.size(geometry.headTrim)} below the head and ${words.size(block.pageHeight)} further down, near the tail.` : ""}`,
+    items,
+  };
+};
