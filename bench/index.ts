@@ -1,14 +1,15 @@
-// Runs the named parts of the benchmark against published instances: `npm run bench -- cutting` or `npm run bench -- cutting workshop bwmv/10`.
+// Runs a named part of the benchmark against published instances: `npm run bench -- cutting workshop` or `npm run bench -- timetable <folder of instances>`.
 import { benchCutting } from "./cutting.ts";
+import { benchTimetable } from "./timetable.ts";
 
 /** The parts, by the name given on the command line. */
-const parts: Readonly<Record<string, (sets: readonly string[]) => Promise<void>>> = { cutting: benchCutting };
+const parts: Readonly<Record<string, (args: readonly string[]) => void | Promise<void>>> = { cutting: benchCutting, timetable: benchTimetable };
 
-const [name, ...sets] = process.argv.slice(2);
+const [name, ...args] = process.argv.slice(2);
 const part = name === undefined ? undefined : parts[name];
 if (part) {
-  await part(sets);
+  await part(args);
 } else {
   console.error(`Name a part of the benchmark: ${Object.keys(parts).join(", ")}`);
-  process.exitCode = 1;
+  process.exitCode = 2;
 }
