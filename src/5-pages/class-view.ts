@@ -3,7 +3,7 @@ import { cutsInWords, offcutsInWords } from "../3-plan/class/cut-words.ts";
 import type { CutSentence } from "../3-plan/class/cut-words.ts";
 import { printMoney } from "../3-plan/class/money.ts";
 import type { ClassPlan, HazardLine, KitLine, LengthPlanOfMaterial, MistakeLine, RoomLine } from "../3-plan/class/types.ts";
-import type { ClassTimetable } from "../3-plan/class/timetable-types.ts";
+import type { PrintedTimetable } from "../3-plan/class/printed-timetable.ts";
 import { listInWords, wordingFor } from "../3-plan/wording.ts";
 import { viewFigure } from "./inline-figure.ts";
 import type { FigureView } from "./inline-figure.ts";
@@ -38,6 +38,7 @@ export interface LengthPlanView {
 
 /** The class as the templates see it. */
 export interface ClassView {
+  readonly sets: number;
   readonly glance: readonly { readonly label: string; readonly text: string }[];
   readonly orders: readonly OrderView[];
   readonly costs: readonly { readonly label: string; readonly text: string }[];
@@ -51,7 +52,7 @@ export interface ClassView {
   readonly room: readonly (RoomLine & { readonly share: string })[];
   readonly hazards: readonly HazardLine[];
   readonly mistakes: readonly MistakeLine[];
-  readonly timetable: ClassTimetable;
+  readonly timetable: PrintedTimetable;
   readonly chart: FigureView | null;
 }
 
@@ -64,10 +65,11 @@ export function viewClass({ definition, plan, drawings }: Booklet): ClassView | 
   const letters = new Map(plan.cutList.map((item) => [item.part.id, item.letter]));
   const letter = (piece: string): string => letters.get(piece) ?? piece;
   const figure = (id: string): FigureView | null => {
-    const drawn = drawings.figures.get(id);
+    const drawn = drawings.classFigures.get(id);
     return drawn ? viewFigure(drawn, "class") : null;
   };
   return {
+    sets: own.sets,
     glance: [
       { label: "Participants", text: String(own.participants) },
       { label: "Sets of material", text: `${own.sets}${own.sets > own.makers ? `, ${own.sets - own.makers} of them spare` : ""}` },

@@ -1,6 +1,6 @@
 // What a class adds to the plan: what to buy and cut, what goes into a kit, what stands in the room, who minds which hazard, and when what is done.
 import type { BarCutPlan, BarCutRequest, SheetCutPlan, SheetCutRequest } from "../cutting/types.ts";
-import type { ClassTimetable } from "./timetable-types.ts";
+import type { PrintedTimetable } from "./printed-timetable.ts";
 
 /** The teacher's half of a book's plan. */
 export interface ClassPlan {
@@ -19,7 +19,7 @@ export interface ClassPlan {
   readonly room: readonly RoomLine[];
   readonly hazards: readonly HazardLine[];
   readonly mistakes: readonly MistakeLine[];
-  readonly timetable: ClassTimetable;
+  readonly timetable: PrintedTimetable;
 }
 
 /** One thing to order or to bring. */

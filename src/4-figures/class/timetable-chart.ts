@@ -1,5 +1,5 @@
 // Figure: the class's sessions as bars, one row for each group, with the numbers of the steps; readable in grey.
-import type { ClassTimetable, Slot, SlotKind } from "../../3-plan/class/timetable-types.ts";
+import type { PrintedTimetable, Slot, SlotKind } from "../../3-plan/class/printed-timetable.ts";
 import { line, rectangle } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
 import { printClock } from "../../units/duration.ts";
@@ -20,7 +20,7 @@ const chart = { left: 24, width: 138, row: 5.4, gap: 1, head: 9, between: 6 } as
 const fills: Readonly<Record<SlotKind, FillKind>> = { work: "face-light", demonstration: "face-dark", wait: "none", break: "none", "set up": "face-middle", "clean up": "face-middle" };
 
 /** Figure `class-timetable`; null when nothing could be planned. */
-export function drawTimetable(timetable: ClassTimetable, sessions: readonly ChartedSession[]): FigureDraft | null {
+export function drawTimetable(timetable: PrintedTimetable, sessions: readonly ChartedSession[]): FigureDraft | null {
   if (!timetable.fits) return null;
   const longest = Math.max(...sessions.map((session) => session.minutes));
   const factor = chart.width / longest;

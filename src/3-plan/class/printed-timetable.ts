@@ -33,7 +33,7 @@ export interface TimetableSession {
 }
 
 /** The whole timetable, or why there is none. */
-export interface ClassTimetable {
+export interface PrintedTimetable {
   readonly fits: boolean;
   /** "Proven shortest", or how far from it the plan may be, or that it does not fit. */
   readonly verdict: string;
