@@ -6,6 +6,7 @@ import { computeProject } from "./build/compute.ts";
 import type { ComputedProject } from "./build/compute.ts";
 import { readContent } from "./build/content.ts";
 import { listBooklets, readKept, removeOrphans } from "./build/kept.ts";
+import { loadLinearSolver } from "./build/linear-solver.ts";
 import { countOf } from "./build/progress.ts";
 import type { Progress } from "./build/progress.ts";
 import { reportProblems, reportResults } from "./build/report.ts";
@@ -36,9 +37,10 @@ export async function build({ projects, content, output, print, tabs, progress, 
   const started = performance.now();
   const folders = await readContent(content);
   const asked = chooseProjects(projects, folders);
+  const solver = await loadLinearSolver();
   const computed = separate(folders.map((folder) => {
     if (asked.has(folder.name)) progress.step(`${folder.name}: computing`);
-    return computeProject(folder);
+    return computeProject(folder, solver);
   }));
   const wanted = computed.filter((result) => asked.has(result.project.name));
   const kept = await readKept(output);

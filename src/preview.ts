@@ -25,9 +25,9 @@ const previewFolder = ".cache/preview";
 /** Serves until the process is ended. A project with problems keeps the pages it had; the problems are shown in the terminal. */
 export async function preview({ content, port, progress }: PreviewOptions): Promise<ExitStatus> {
   const shown = new Map<string, ComputedProject>();
-  let data: SiteData = { howTos: [], handouts: [], templateSheets: [], listed: [] };
+  let data: SiteData = { howTos: [], handouts: [], templateSheets: [], classPlans: [], kitSlips: [], listed: [] };
   const recompute = async (): Promise<void> => {
-    const computed = (await readContent(content)).map(computeProject);
+    const computed = (await readContent(content)).map((project) => computeProject(project));
     for (const result of computed) if (result.booklets.length > 0) shown.set(result.project.name, result);
     const current = computed.flatMap((result) => shown.get(result.project.name)?.booklets ?? []);
     const kept = current.map(({ definition, folder }) => ({ project: definition.project, folder, title: definition.title, summary: definition.summary }));

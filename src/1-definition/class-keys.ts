@@ -27,6 +27,7 @@ export interface WrittenClass {
   readonly participants: number;
   readonly spares: number;
   readonly "teacher copy": boolean;
+  readonly "cut beforehand": boolean;
   readonly sessions: readonly WrittenSession[];
   readonly breaks: { readonly every: number; readonly length: number };
   readonly "set up": number;
@@ -43,6 +44,7 @@ export function classKeys(): Field<WrittenClass | null> {
     participants: count({ about: "How many people make the book.", least: 1, most: 60, example: 12 }),
     spares: count({ about: "Sets of material cut besides, for what is spoilt.", least: 0, most: 20, default: 1, example: 1 }),
     "teacher copy": yesOrNo({ about: "Whether the teacher makes a book along with the class.", default: true }),
+    "cut beforehand": yesOrNo({ about: "Whether the parts are cut before the class meets, so that its timetable begins after that step.", default: true }),
     sessions: list(session(), { about: "The times the class meets, in order.", most: 20, oneMayStandAlone: true, mayBeEmpty: false }),
     breaks: mappingWithDefaults({
       every: duration({ about: "Longest time at the bench without a break.", least: 30, most: 8 * 60, limits: "from 30 min to 8 h", default: 90, defaultText: "90 min", example: "90 min" }),
@@ -92,6 +94,7 @@ export function settleClass(written: WrittenClass | null): ClassSettings | null 
     participants: written.participants,
     spares: written.spares,
     teacherCopy: written["teacher copy"],
+    cutBeforehand: written["cut beforehand"],
     sessions: written.sessions.map(({ length, start, "days after": daysAfter }) => ({ minutes: length, start, daysAfter })),
     breaks: written.breaks,
     setUp: written["set up"],

@@ -125,6 +125,8 @@ export interface ClassSettings {
   readonly spares: number;
   /** Whether the teacher makes a book along with the class. */
   readonly teacherCopy: boolean;
+  /** Whether the parts are cut before the class meets. */
+  readonly cutBeforehand: boolean;
   /** In the order in which they are held; `start` in minutes after midnight. */
   readonly sessions: readonly { readonly minutes: number; readonly start: number; readonly daysAfter: number }[];
   readonly breaks: { readonly every: number; readonly length: number };

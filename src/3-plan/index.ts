@@ -5,6 +5,8 @@ import type { Definition } from "../1-definition/types.ts";
 import type { Model } from "../2-model/types.ts";
 import type { Problem } from "../problems/problem.ts";
 import { listMeasureBoxes, listValues } from "./appendix.ts";
+import { planClass } from "./class/index.ts";
+import type { LinearSolver } from "./cutting/linear-solver.ts";
 import type { PlanBinding } from "./binding.ts";
 import { listCuts } from "./cut-list.ts";
 import { listMaterials } from "./materials.ts";
@@ -24,8 +26,8 @@ for (const id of bindingIds) {
   planners.set(id, file.plan);
 }
 
-/** Makes the plan of one book. Problems are names in the author's prose that no value bears. Throws only for mistakes of ours. */
-export function makePlan(definition: Definition, model: Model): { readonly plan: Plan; readonly problems: readonly Problem[] } {
+/** Makes the plan of one book, and of its class where there is one and a solver for its cut plans is given. Problems are names in the author's prose that no value bears. Throws only for mistakes of ours. */
+export function makePlan(definition: Definition, model: Model, solver: LinearSolver | null = null): { readonly plan: Plan; readonly problems: readonly Problem[] } {
   const say = wordingFor(definition.units);
   const draft = planners.get(definition.binding)!({ definition, model, say });
   const prose = openProse(definition, model, say);
@@ -51,6 +53,8 @@ export function makePlan(definition: Definition, model: Model): { readonly plan:
     safety: gatherSafety(steps, draft.supervision),
     findings: [...model.findings, ...findTimeFaults(draft.steps, steps, definition)],
     prose: fillProse(definition, prose),
+    class: null,
   };
-  return { plan, problems: [...prose.problems, ...findUnprintedProse(definition, steps.map((step) => step.id))] };
+  const own = solver && planClass({ definition, model, plan, drafts: draft.steps, say, solver });
+  return { plan: { ...plan, class: own }, problems: [...prose.problems, ...findUnprintedProse(definition, steps.map((step) => step.id))] };
 }

@@ -1,5 +1,6 @@
 // The product of phase 3: everything a person at the bench is told, in the order in which it is done.
 import type { Caution } from "../catalogue/cautions.ts";
+import type { ClassPlan } from "./class/types.ts";
 import type { Finding, Part } from "../2-model/types.ts";
 
 /** All that a booklet says, in words and numbers ready to print. */
@@ -23,6 +24,8 @@ export interface Plan {
   readonly findings: readonly Finding[];
   /** Author's prose with every `{name}` filled in, by slot. Markdown. */
   readonly prose: ReadonlyMap<string, string>;
+  /** What a class adds; null when there is none. */
+  readonly class: ClassPlan | null;
 }
 
 /** One material or adhesive in the shopping list. */

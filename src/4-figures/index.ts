@@ -7,6 +7,7 @@ import type { BindingId } from "../catalogue/bindings.ts";
 import { printNumberOnly } from "../units/print-length.ts";
 import type { BindingDrawings, DrawingInput } from "./binding.ts";
 import { finishFigure } from "./figure.ts";
+import { drawClass } from "./class/index.ts";
 import { drawPart } from "./part.ts";
 import { finishTemplate } from "./template.ts";
 import type { Drawings, Figure } from "./types.ts";
@@ -30,7 +31,7 @@ export function drawFigures(given: { readonly definition: Definition; readonly m
     const draft = draw(input);
     if (draft) drawn.set(draft.id, finishFigure(draft));
   }
-  return { figures: drawn, templates: Object.values(templates).flatMap((draw) => draw(input) ?? []).map(finishTemplate) };
+  return { figures: drawn, templates: Object.values(templates).flatMap((draw) => draw(input) ?? []).map(finishTemplate), classFigures: drawClass(input) };
 }
 
 /** The input of a single figure: also for tests that draw one figure alone. */

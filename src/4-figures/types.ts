@@ -5,6 +5,8 @@ export interface Drawings {
   /** By id; steps and cut list refer to these ids. */
   readonly figures: ReadonlyMap<string, Figure>;
   readonly templates: readonly Template[];
+  /** Drawings of the class plan, by id; none without a class. */
+  readonly classFigures: ReadonlyMap<string, Figure>;
 }
 
 /** One drawing for the booklet, with its words. */

@@ -2,6 +2,8 @@
 import path from "node:path";
 import { viewBooklet } from "./booklet-view.ts";
 import type { BookletView } from "./booklet-view.ts";
+import { viewClass } from "./class-view.ts";
+import type { ClassView } from "./class-view.ts";
 import { printName, viewPaper } from "./paper.ts";
 import type { PaperView } from "./paper.ts";
 import { viewTemplates } from "./template-view.ts";
@@ -23,6 +25,12 @@ export interface PrintDocument extends PageDocument {
   readonly templates: readonly TemplateView[];
 }
 
+/** A document for the teacher of a class. */
+export interface ClassDocument extends PageDocument {
+  readonly paper: PaperView;
+  readonly class: ClassView;
+}
+
 /** The how-to page of a booklet, with what it links to. */
 export interface HowToDocument extends PageDocument {
   readonly prints: readonly { readonly label: string; readonly pdf: string | null; readonly html: string }[];
@@ -34,6 +42,8 @@ export interface Documents {
   readonly howTos: readonly HowToDocument[];
   readonly handouts: readonly PrintDocument[];
   readonly templateSheets: readonly PrintDocument[];
+  readonly classPlans: readonly ClassDocument[];
+  readonly kitSlips: readonly ClassDocument[];
 }
 
 /** All pages of all booklets, in order. Without prints the how-to pages link to the pages that would be printed, and to no PDF. */
@@ -49,22 +59,29 @@ export function makeDocuments(booklets: readonly Booklet[], { withPrints }: { re
         templates: viewTemplates(booklet.drawings, paper),
       })),
     );
+  const forTeacher = (document: string): ClassDocument[] =>
+    viewed.flatMap(({ booklet, view }) => {
+      const own = viewClass(booklet);
+      return own ? booklet.definition.print.papers.map((paper) => ({ path: `${view.project}/${printName(booklet.definition, document, paper)}.html`, root: "../", booklet: view, paper: viewPaper(paper), class: own })) : [];
+    });
   const hasTemplates = (document: PrintDocument): boolean => document.templates.length > 0;
   return {
     howTos: viewed.map(({ booklet, view }) => viewHowTo(booklet, view, withPrints)),
     handouts: printed("handout"),
     templateSheets: printed("templates").filter(hasTemplates),
+    classPlans: forTeacher("class-plan"),
+    kitSlips: forTeacher("kit-slips"),
   };
 }
 
 /** What phase 6 is asked to print of these pages. */
 export function printJobs(documents: Documents, output: string): readonly PrintJob[] {
-  const job = (document: PrintDocument, purpose: PrintJob["purpose"]): PrintJob => {
+  const job = (document: PageDocument, purpose: PrintJob["purpose"], kind = ""): PrintJob => {
     const html = path.resolve(output, document.path);
     return {
       html,
       pdf: html.replace(/\.html$/, ".pdf"),
-      title: purpose === "document" ? document.booklet.title : `${document.booklet.title}: templates`,
+      title: kind === "" ? document.booklet.title : `${document.booklet.title}: ${kind}`,
       author: document.booklet.author.name,
       language: document.booklet.language,
       purpose,
@@ -72,14 +89,18 @@ export function printJobs(documents: Documents, output: string): readonly PrintJ
   };
   return [
     ...documents.handouts.map((document) => job(document, "document")),
-    ...documents.templateSheets.map((document) => job(document, "template")),
+    ...documents.templateSheets.map((document) => job(document, "template", "templates")),
+    ...documents.classPlans.map((document) => job(document, "document", "class plan")),
+    ...documents.kitSlips.map((document) => job(document, "document", "kit slips")),
   ];
 }
 
 function viewHowTo({ definition, drawings }: Booklet, booklet: BookletView, withPrints: boolean): HowToDocument {
+  const hasClass = definition.class !== null;
   const kinds = [
     { document: "handout", label: "Handout for the bench" },
     ...(drawings.templates.length > 0 ? [{ document: "templates", label: "Templates at full size" }] : []),
+    ...(hasClass ? [{ document: "class-plan", label: "Class plan for the teacher" }, { document: "kit-slips", label: "Kit slips" }] : []),
   ];
   return {
     path: `${booklet.project}/index.html`,

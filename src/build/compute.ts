@@ -2,6 +2,7 @@
 import { readDefinition } from "../1-definition/index.ts";
 import type { Definition } from "../1-definition/types.ts";
 import { buildModel } from "../2-model/index.ts";
+import type { LinearSolver } from "../3-plan/cutting/linear-solver.ts";
 import { makePlan } from "../3-plan/index.ts";
 import { drawFigures } from "../4-figures/index.ts";
 import type { Booklet } from "../5-pages/types.ts";
@@ -21,12 +22,12 @@ export interface ComputedProject {
   readonly fault: Error | null;
 }
 
-/** Takes a project as far as its problems allow. Never throws: a mistake of ours comes back as `fault`, so that the other projects are built. */
-export function computeProject(project: ProjectFolder): ComputedProject {
+/** Takes a project as far as its problems allow; `solver` is for the cut plans of a class, without it none is planned. Never throws: a mistake of ours comes back as `fault`, so that the other projects are built. */
+export function computeProject(project: ProjectFolder, solver: LinearSolver | null = null): ComputedProject {
   if (!project.source) return { project, definitions: [], booklets: [], problems: project.problems, texts: new Map(), fault: null };
   try {
     const { definitions, problems: written, texts } = readDefinition(project.source);
-    const computed = definitions.map((definition) => computeBooklet(definition, project));
+    const computed = definitions.map((definition) => computeBooklet(definition, project, solver));
     const problems = [...project.problems, ...written, ...eachOnce(computed.map((one) => one.problems), definitions)];
     const booklets = hasErrors(problems) ? [] : computed.flatMap((one) => (one.booklet ? [one.booklet] : []));
     return { project, definitions, booklets, problems, texts, fault: null };
@@ -52,10 +53,10 @@ export function hasErrors(problems: readonly Problem[]): boolean {
   return problems.some((problem) => problem.severity === "error");
 }
 
-function computeBooklet(definition: Definition, project: ProjectFolder): { readonly booklet: Booklet | null; readonly problems: readonly Problem[] } {
+function computeBooklet(definition: Definition, project: ProjectFolder, solver: LinearSolver | null): { readonly booklet: Booklet | null; readonly problems: readonly Problem[] } {
   const { model, problems: impossible } = buildModel(definition);
   if (hasErrors(impossible)) return { booklet: null, problems: impossible };
-  const { plan, problems: unknown } = makePlan(definition, model);
+  const { plan, problems: unknown } = makePlan(definition, model, solver);
   const problems = [...impossible, ...unknown];
   if (hasErrors(problems)) return { booklet: null, problems };
   const drawings = drawFigures({ definition, model, plan });

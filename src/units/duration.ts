@@ -84,3 +84,9 @@ export function printDuration(minutes: number): string {
   ];
   return parts.join("\u00a0");
 }
+
+/** A time of day as printed, `18:05`, from minutes after midnight; past midnight the clock begins again. */
+export function printClock(minutesAfterMidnight: number): string {
+  const minutes = ((minutesAfterMidnight % minutesPerDay) + minutesPerDay) % minutesPerDay;
+  return `${String(Math.floor(minutes / minutesPerHour)).padStart(2, "0")}:${String(minutes % minutesPerHour).padStart(2, "0")}`;
+}

@@ -18,7 +18,7 @@ describe("a class", () => {
     const { definitions, problems } = read("class: {participants: 7, sessions: 3 h}\n");
     expect(problems).toEqual([]);
     expect(definitions[0]!.class).toEqual({
-      participants: 7, spares: 1, teacherCopy: true, sessions: [{ minutes: 180, start: 600, daysAfter: 7 }], breaks: { every: 90, length: 10 },
+      participants: 7, spares: 1, teacherCopy: true, cutBeforehand: true, sessions: [{ minutes: 180, start: 600, daysAfter: 7 }], breaks: { every: 90, length: 10 },
       setUp: 5, cleanUp: 10, demonstration: rational(1n, 4n), tools: new Map(), currency: "€", kitMargin: rational(0),
     });
   });

@@ -91,6 +91,7 @@ function fixturePlan(parts: Booklet["model"]["parts"]): Plan {
       { code: "grain-across", severity: "warn", where: "side strip", message: "the grain runs across", consequence: "the strip will bow", remedy: "turn the piece by a quarter", path: null },
       { code: "post-long", severity: "note", where: "posts", message: "the post is 0.8\u00a0mm longer than the stack", consequence: "it will rattle a little", remedy: "add a washer of card", path: null },
     ],
+    class: null,
     prose: new Map([["introduction", "Made for *Saturday* mornings.\n\n# Who it is for\n\nAnyone."], ["closing", "Enjoy it."]]),
   };
 }
@@ -100,7 +101,7 @@ function fixtureDrawings(plan: Plan): Drawings {
     placeholder("finished-book", 150, 95), placeholder("narrow", 80, 62), placeholder("wide", 168, 70),
     ...plan.cutList.map((item) => placeholder(item.figure, 38, 24)),
   ];
-  return { figures: new Map(figures.map((figure) => [figure.id, figure])), templates: [placeholderTemplate()] };
+  return { figures: new Map(figures.map((figure) => [figure.id, figure])), classFigures: new Map(), templates: [placeholderTemplate()] };
 }
 
 function placeholder(id: string, width: number, height: number): Figure {

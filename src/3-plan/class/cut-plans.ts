@@ -1,0 +1,84 @@
+// The cut plans of a class: every sheet material and every material sold by length, for all sets together.
+import type { Definition, Material } from "../../1-definition/types.ts";
+import type { Model, Part } from "../../2-model/types.ts";
+import { isLess } from "../../units/length.ts";
+import type { Length } from "../../units/length.ts";
+import type { LinearSolver } from "../cutting/linear-solver.ts";
+import { planBars } from "../cutting/plan-bars.ts";
+import { planSheets } from "../cutting/plan-sheets.ts";
+import type { SheetCutRequest, StockSheet } from "../cutting/types.ts";
+import type { Wording } from "../wording.ts";
+import { centsPerPiece } from "./orders.ts";
+import type { CutPlanOfMaterial, LengthPlanOfMaterial } from "./types.ts";
+
+/** All plans, and what could not be planned. */
+export interface CutPlans {
+  readonly sheets: readonly CutPlanOfMaterial[];
+  readonly lengths: readonly LengthPlanOfMaterial[];
+  readonly unplanned: readonly { readonly material: string; readonly reason: string }[];
+}
+
+/** Plans every material of the model for `sets` books. Materials without sheet sizes or pack lengths are named as unplanned. */
+export function planCuts(definition: Definition, model: Model, sets: number, solver: LinearSolver, say: Wording): CutPlans {
+  const sheets: CutPlanOfMaterial[] = [];
+  const lengths: LengthPlanOfMaterial[] = [];
+  const unplanned: { material: string; reason: string }[] = [];
+  const refuse = (material: Material, reason: string): void => void unplanned.push({ material: material.name, reason });
+  for (const role of new Set(model.parts.map((part) => part.material))) {
+    const material = definition.materials[role]!;
+    const parts = model.parts.filter((part) => part.material === role && !part.readyMade);
+    if (parts.length === 0) continue;
+    if (material.packLength) {
+      const result = planLengths(material, material.packLength, parts, sets, solver);
+      if (result.kind === "plan") lengths.push({ role, material: material.name, verdict: verdictOf(result.plan.bars, "length", result.plan.bound), request: result.request, plan: result.plan });
+      else refuse(material, result.kind === "too-long" ? `a piece is longer than the ${say.size(material.packLength)} on a roll` : "there are too few rolls");
+    } else if (material.sheets.length > 0) {
+      const request = requestFor(material, parts, sets);
+      const result = planSheets(request, solver);
+      if (result.kind === "plan") sheets.push({ role, material: material.name, verdict: verdictOf(result.plan.sheets, "sheet", result.plan.bound), grainNote: grainNote(material, parts), request, plan: result.plan });
+      else refuse(material, result.kind === "too-large" ? `${parts.filter((part) => result.pieces.includes(part.id)).map((part) => part.name).join(", ")} fits no sheet` : "no plan was found on the sheets that there are");
+    } else refuse(material, "no sheet size and no pack length is given");
+  }
+  return { sheets, lengths, unplanned };
+}
+
+function verdictOf(count: number, noun: string, bound: { readonly counts: string; readonly mostAbove: number }): string {
+  const counted = `${count} ${noun}${count === 1 ? "" : "s"}`;
+  if (bound.counts === "cost") return bound.mostAbove === 0 ? `${counted}: proven cheapest` : `${counted}: within ${bound.mostAbove} of the cheapest`;
+  return bound.mostAbove === 0 ? `${counted}: proven minimum` : `${counted}: at most ${bound.mostAbove} above the minimum`;
+}
+
+/** A piece keeps its grain: it may turn only where the material or the part has none. */
+function requestFor(material: Material, parts: readonly Part[], sets: number): SheetCutRequest {
+  const priced = material.sheets.every((sheet) => sheet.price !== null);
+  return {
+    pieces: parts.map((part) => ({ id: part.id, width: part.width, height: part.height, count: part.count * sets, mayTurn: material.grain === "none" || part.grain === "none" })),
+    sheets: material.sheets.map((sheet, index): StockSheet => ({ id: `sheet-${index + 1}`, ...laid(material, sheet), cost: priced ? centsPerPiece(sheet.price!, sheet.pack) : 0, available: null })),
+    aim: priced && material.sheets.length > 1 ? "lowest-cost" : "fewest-sheets",
+  };
+}
+
+/** The sheet laid so that its grain runs up, along the height of the parts; unknown grain is taken as long, and said. */
+function laid(material: Material, sheet: { readonly height: Length; readonly width: Length }): { readonly height: Length; readonly width: Length } {
+  if (material.grain === "none") return { height: sheet.height, width: sheet.width };
+  const [long, short] = isLess(sheet.height, sheet.width) ? [sheet.width, sheet.height] : [sheet.height, sheet.width];
+  return material.grain === "short" ? { height: short, width: long } : { height: long, width: short };
+}
+
+function grainNote(material: Material, parts: readonly Part[]): string {
+  if (material.grain === "none" || parts.every((part) => part.grain === "none")) return "Pieces may be turned: nothing here has a grain.";
+  const along = material.grain === "short" ? "short" : "long";
+  return material.grain === "unknown"
+    ? "The grain of this material is not given. The plan takes it to run along the long side: find it before you buy."
+    : `Grain runs up the drawing, along the ${along} side of the sheet; no piece is turned.`;
+}
+
+function planLengths(material: Material, packLength: Length, parts: readonly Part[], sets: number, solver: LinearSolver) {
+  const request = {
+    pieces: parts.map((part) => ({ id: part.id, length: part.height, count: part.count * sets })),
+    bars: [{ id: "roll", length: packLength, cost: material.price ? centsPerPiece(material.price, 1) : 0, available: null }],
+    aim: "fewest-bars",
+  } as const;
+  const result = planBars(request, solver);
+  return result.kind === "plan" ? { kind: "plan" as const, request, plan: result.plan } : result;
+}

@@ -1,0 +1,105 @@
+// What a class buys: packs of everything, what is in hand already, what it costs and what is over afterwards.
+import type { Definition } from "../../1-definition/types.ts";
+import type { Model } from "../../2-model/types.ts";
+import { addLengths, multiplyLength, noLength } from "../../units/length.ts";
+import type { Rational } from "../../units/rational.ts";
+import type { Plan } from "../types.ts";
+import { listInWords } from "../wording.ts";
+import type { Wording } from "../wording.ts";
+import type { CutPlans } from "./cut-plans.ts";
+import { ceilCents, centsOf, printMoney, withMargin } from "./money.ts";
+import type { Costs, OrderLine } from "./types.ts";
+
+/** Whole cents for one piece out of a pack, rounded to the nearest: only for weighing one sheet size against another. */
+export function centsPerPiece(price: Rational, pack: number): number {
+  return Math.round(centsOf(price) / pack);
+}
+
+interface Demand {
+  readonly role: string;
+  readonly name: string;
+  readonly unit: string;
+  readonly needed: number;
+  readonly inHand: number;
+  readonly packSize: number;
+  readonly price: Rational | null;
+  readonly note: string;
+}
+
+/** Every line of the order, sheets first, then lengths, counted pieces and hardware, and the adhesives. */
+export function listOrders(definition: Definition, model: Model, plan: Plan, cuts: CutPlans, sets: number, say: Wording): readonly OrderLine[] {
+  const planned = new Set([...cuts.sheets, ...cuts.lengths].map((each) => each.role));
+  const roles = [...new Set(model.parts.map((part) => part.material))].filter((role) => !planned.has(role));
+  return [
+    ...cuts.sheets.flatMap(({ role, plan: { layouts } }) => definition.materials[role]!.sheets.flatMap((sheet, index): readonly Demand[] => {
+      const needed = layouts.filter((layout) => layout.sheet === `sheet-${index + 1}`).reduce((sum, layout) => sum + layout.times, 0);
+      return needed === 0 ? [] : [{ role, name: definition.materials[role]!.name, unit: `sheets ${say.sizes(sheet.height, sheet.width)}`, needed, inHand: sheet.inHand, packSize: sheet.pack, price: sheet.price, note: "" }];
+    })),
+    ...cuts.lengths.map(({ role, plan: { bars } }): Demand => {
+      const material = definition.materials[role]!;
+      return { role, name: material.name, unit: `rolls of ${say.size(material.packLength!)}`, needed: bars, inHand: 0, packSize: 1, price: material.price, note: "" };
+    }),
+    ...roles.map((role) => countedDemand(role, definition, model, sets, say)),
+    ...postDemand(definition, model, sets, say),
+  ].map(orderOf).concat(adhesiveLines(plan));
+}
+
+/** A material without a cut plan: ready-made pieces are counted, the rest is told as a total. */
+function countedDemand(role: string, definition: Definition, model: Model, sets: number, say: Wording): Demand {
+  const material = definition.materials[role]!;
+  const parts = model.parts.filter((part) => part.material === role);
+  const pieces = parts.reduce((sum, part) => sum + part.count, 0) * sets;
+  const isReady = parts.every((part) => part.readyMade);
+  const total = parts.reduce((sum, part) => addLengths(sum, multiplyLength(part.height, part.count * sets)), noLength);
+  return {
+    role, name: material.name, unit: "pieces", needed: pieces, inHand: 0, packSize: material.packCount, price: material.price,
+    note: isReady ? "" : `${listInWords(parts.map((part) => `${part.name} ${say.sizes(part.height, part.width)}`))}; ${say.size(total)} in all if it is sold by length`,
+  };
+}
+
+function postDemand(definition: Definition, model: Model, sets: number, say: Wording): readonly Demand[] {
+  const posts = definition.materials["posts"];
+  const length = model.values.get("post length");
+  const count = new Set(model.holes.map((hole) => hole.id)).size;
+  if (!posts || !length || count === 0) return [];
+  return [{
+    role: "posts", name: posts.name, unit: "pieces", needed: count * sets, inHand: 0, packSize: posts.packCount, price: posts.price,
+    note: `${say.size(length.quantity.value as Parameters<Wording["size"]>[0])} long, with caps`,
+  }];
+}
+
+function orderOf({ price, ...demand }: Demand): OrderLine {
+  const { needed, inHand, packSize } = demand;
+  const packs = Math.ceil(Math.max(0, needed - inHand) / packSize);
+  const packPrice = price && centsOf(price);
+  return {
+    ...demand, packs, packPrice, price: packPrice === null ? null : packPrice * packs,
+    over: inHand + packs * packSize - needed,
+    used: packPrice === null ? null : Math.ceil((packPrice * 100 * needed) / packSize),
+  };
+}
+
+/** Adhesives are not counted: how much a brush lays on is nobody's published figure. They are named so that they are not forgotten. */
+function adhesiveLines(plan: Plan): readonly OrderLine[] {
+  return plan.materials.filter((material) => material.role === "adhesive").map((material) => ({
+    role: "adhesive", name: material.name, unit: "", needed: 0, inHand: 0, packs: 0, packSize: 1, packPrice: null, price: null, over: 0, used: null,
+    note: `${material.pieces.join(", ")}; bring enough for the class`,
+  }));
+}
+
+/** What the orders cost together. Nothing is said of a sum that lacks a price. */
+export function addUpCosts(orders: readonly OrderLine[], definition: Definition, participants: number, sets: number): Costs {
+  const { currency, kitMargin } = definition.class!;
+  const priceable = orders.filter((line) => line.role !== "adhesive");
+  const unpriced = [...new Set(priceable.filter((line) => line.packPrice === null).map((line) => line.name))];
+  const money = (cents: number): string => printMoney(cents, currency);
+  const spend = priceable.reduce((sum, line) => sum + (line.price ?? 0), 0);
+  const usedPerSet = ceilCents(priceable.reduce((sum, line) => sum + (line.used ?? 0), 0) / sets);
+  return {
+    toSpend: money(spend),
+    perParticipant: money(ceilCents((spend * 100) / participants)),
+    usedPerSet: money(usedPerSet),
+    kitPrice: money(withMargin(usedPerSet, kitMargin)),
+    unpriced,
+  };
+}

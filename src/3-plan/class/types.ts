@@ -1,0 +1,111 @@
+// What a class adds to the plan: what to buy and cut, what goes into a kit, what stands in the room, who minds which hazard, and when what is done.
+import type { BarCutPlan, BarCutRequest, SheetCutPlan, SheetCutRequest } from "../cutting/types.ts";
+import type { PrintedTimetable } from "./printed-timetable.ts";
+
+/** The teacher's half of a book's plan. */
+export interface ClassPlan {
+  readonly participants: number;
+  /** Everybody who makes a book: the participants, and the teacher where one is made along with the class. */
+  readonly makers: number;
+  /** Sets of material to prepare: makers and spares. */
+  readonly sets: number;
+  readonly orders: readonly OrderLine[];
+  readonly costs: Costs;
+  readonly cutPlans: readonly CutPlanOfMaterial[];
+  readonly lengthPlans: readonly LengthPlanOfMaterial[];
+  /** Materials that could not be planned, each with the reason in words. */
+  readonly unplanned: readonly { readonly material: string; readonly reason: string }[];
+  readonly kit: readonly KitLine[];
+  readonly room: readonly RoomLine[];
+  readonly hazards: readonly HazardLine[];
+  readonly mistakes: readonly MistakeLine[];
+  readonly timetable: PrintedTimetable;
+}
+
+/** One thing to order or to bring. */
+export interface OrderLine {
+  readonly role: string;
+  readonly name: string;
+  /** "sheets 500 × 700 mm", "pieces", "rolls of 10 m". */
+  readonly unit: string;
+  readonly needed: number;
+  readonly inHand: number;
+  /** Packs to buy, with what is in each. */
+  readonly packs: number;
+  readonly packSize: number;
+  /** In whole cents; null when no price is given. */
+  readonly packPrice: number | null;
+  readonly price: number | null;
+  /** What is over once all sets are made. */
+  readonly over: number;
+  /** Value of what the sets use up, in hundredths of a cent so that shares of a pack stay exact enough; null without a price. */
+  readonly used: number | null;
+  readonly note: string;
+}
+
+/** What the class costs, in words; empty texts where a price is missing. */
+export interface Costs {
+  readonly toSpend: string;
+  readonly perParticipant: string;
+  readonly usedPerSet: string;
+  readonly kitPrice: string;
+  /** Materials without a price. */
+  readonly unpriced: readonly string[];
+}
+
+/** How a sheet material is cut for the whole class. */
+export interface CutPlanOfMaterial {
+  readonly role: string;
+  readonly material: string;
+  /** "11 sheets: proven minimum". */
+  readonly verdict: string;
+  readonly grainNote: string;
+  readonly request: SheetCutRequest;
+  readonly plan: SheetCutPlan;
+}
+
+/** How a material that is sold by length is cut for the whole class. */
+export interface LengthPlanOfMaterial {
+  readonly role: string;
+  readonly material: string;
+  readonly verdict: string;
+  readonly request: BarCutRequest;
+  readonly plan: BarCutPlan;
+}
+
+/** One line of the packing list of a kit. */
+export interface KitLine {
+  readonly letter: string;
+  readonly name: string;
+  readonly count: number;
+  readonly size: string;
+  readonly material: string;
+}
+
+/** A tool and how many of it the room needs. */
+export interface RoomLine {
+  readonly tool: string;
+  readonly count: number;
+  readonly shared: boolean;
+  /** People who share one. */
+  readonly peopleEach: number;
+  readonly steps: string;
+  readonly note: string;
+}
+
+/** One line of the hazard sheet. */
+export interface HazardLine {
+  readonly hazard: string;
+  readonly whoCouldBeHurt: string;
+  readonly precaution: string;
+  readonly steps: string;
+}
+
+/** A mistake to look out for. */
+export interface MistakeLine {
+  readonly step: number;
+  readonly title: string;
+  readonly check: string;
+  readonly sign: string;
+  readonly repair: string;
+}

@@ -1,0 +1,127 @@
+// The class plan and the kit slips as the templates show them: plain texts, ready drawings, nothing left to decide.
+import { cutsInWords, offcutsInWords } from "../3-plan/class/cut-words.ts";
+import type { CutSentence } from "../3-plan/class/cut-words.ts";
+import { printMoney } from "../3-plan/class/money.ts";
+import type { ClassPlan, HazardLine, KitLine, LengthPlanOfMaterial, MistakeLine, RoomLine } from "../3-plan/class/types.ts";
+import type { PrintedTimetable } from "../3-plan/class/printed-timetable.ts";
+import { listInWords, wordingFor } from "../3-plan/wording.ts";
+import { viewFigure } from "./inline-figure.ts";
+import type { FigureView } from "./inline-figure.ts";
+import type { Booklet } from "./types.ts";
+
+/** One line of the shopping list, as printed. */
+export interface OrderView {
+  readonly name: string;
+  readonly unit: string;
+  readonly needed: string;
+  readonly inHand: string;
+  readonly buy: string;
+  readonly price: string;
+  readonly over: string;
+  readonly note: string;
+}
+
+/** One material's cut plan, as printed. */
+export interface CutPlanView {
+  readonly material: string;
+  readonly verdict: string;
+  readonly grainNote: string;
+  readonly layouts: readonly { readonly n: number; readonly times: string; readonly drawing: FigureView | null; readonly cuts: readonly CutSentence[]; readonly offcuts: readonly string[] }[];
+}
+
+/** One material that is sold by length, as printed. */
+export interface LengthPlanView {
+  readonly material: string;
+  readonly verdict: string;
+  readonly rows: readonly { readonly times: string; readonly cuts: string; readonly rest: string }[];
+}
+
+/** The class as the templates see it. */
+export interface ClassView {
+  readonly sets: number;
+  readonly glance: readonly { readonly label: string; readonly text: string }[];
+  readonly orders: readonly OrderView[];
+  readonly costs: readonly { readonly label: string; readonly text: string }[];
+  readonly unpriced: string;
+  readonly cutPlans: readonly CutPlanView[];
+  readonly lengthPlans: readonly LengthPlanView[];
+  readonly unplanned: ClassPlan["unplanned"];
+  readonly kit: readonly KitLine[];
+  /** Numbers of the kits, for the columns in which the packer ticks. */
+  readonly kits: readonly number[];
+  readonly room: readonly (RoomLine & { readonly share: string })[];
+  readonly hazards: readonly HazardLine[];
+  readonly mistakes: readonly MistakeLine[];
+  readonly timetable: PrintedTimetable;
+  readonly chart: FigureView | null;
+}
+
+/** The class of a booklet; null when it has none. */
+export function viewClass({ definition, plan, drawings }: Booklet): ClassView | null {
+  const own = plan.class;
+  if (!own || !definition.class) return null;
+  const { currency } = definition.class;
+  const say = wordingFor({ ...definition.units, dual: false });
+  const letters = new Map(plan.cutList.map((item) => [item.part.id, item.letter]));
+  const letter = (piece: string): string => letters.get(piece) ?? piece;
+  const figure = (id: string): FigureView | null => {
+    const drawn = drawings.classFigures.get(id);
+    return drawn ? viewFigure(drawn, "class") : null;
+  };
+  return {
+    sets: own.sets,
+    glance: [
+      { label: "Participants", text: String(own.participants) },
+      { label: "Sets of material", text: `${own.sets}${own.sets > own.makers ? `, ${own.sets - own.makers} of them spare` : ""}` },
+      { label: "Sessions", text: String(definition.class.sessions.length) },
+      { label: "Timetable", text: own.timetable.verdict },
+      { label: "To spend", text: own.costs.toSpend },
+      { label: "Per participant", text: own.costs.perParticipant },
+    ],
+    orders: own.orders.map((line) => ({
+      name: line.name, unit: line.unit, note: line.note,
+      needed: line.role === "adhesive" ? "" : String(line.needed),
+      inHand: line.inHand === 0 ? "" : String(line.inHand),
+      buy: line.role === "adhesive" ? "" : line.packSize === 1 ? String(line.packs) : `${line.packs} ${line.packs === 1 ? "pack" : "packs"} of ${line.packSize}`,
+      price: line.price === null ? "" : printMoney(line.price, currency),
+      over: line.over === 0 ? "" : String(line.over),
+    })),
+    costs: [
+      { label: "To spend", text: own.costs.toSpend },
+      { label: "Per participant", text: own.costs.perParticipant },
+      { label: "Material used for one set", text: own.costs.usedPerSet },
+      { label: "Price of a kit", text: own.costs.kitPrice },
+    ],
+    unpriced: listInWords(own.costs.unpriced),
+    cutPlans: own.cutPlans.map((each) => ({
+      material: each.material, verdict: each.verdict, grainNote: each.grainNote,
+      layouts: each.plan.layouts.map((layout, index) => ({
+        n: index + 1,
+        times: layout.times === 1 ? "once" : `${layout.times} times`,
+        drawing: figure(`cut-${each.role.replaceAll(" ", "-")}-${index + 1}`),
+        cuts: cutsInWords(layout, letter, say),
+        offcuts: offcutsInWords(layout.offcuts, letter, say),
+      })),
+    })),
+    lengthPlans: own.lengthPlans.map((each) => viewLengths(each, letter, say.size)),
+    unplanned: own.unplanned,
+    kit: own.kit,
+    kits: Array.from({ length: own.makers }, (_, index) => index + 1),
+    room: own.room.map((line) => ({ ...line, share: line.shared ? `${line.count}, one for ${line.peopleEach}` : `${line.count}, one each` })),
+    hazards: own.hazards,
+    mistakes: own.mistakes,
+    timetable: own.timetable,
+    chart: figure("class-timetable"),
+  };
+}
+
+function viewLengths({ material, verdict, plan }: LengthPlanOfMaterial, letter: (piece: string) => string, size: (length: LengthPlanOfMaterial["plan"]["layouts"][number]["rest"]) => string): LengthPlanView {
+  return {
+    material, verdict,
+    rows: plan.layouts.map((layout) => {
+      const counts = new Map<string, number>();
+      for (const { piece } of layout.pieces) counts.set(piece, (counts.get(piece) ?? 0) + 1);
+      return { times: layout.times === 1 ? "one roll" : `${layout.times} rolls`, cuts: [...counts].map(([piece, count]) => `${count} × ${letter(piece)}`).join(", "), rest: size(layout.rest) };
+    }),
+  };
+}
