@@ -5,7 +5,7 @@ import type { Definition } from "../1-definition/types.ts";
 import type { Model } from "../2-model/types.ts";
 import type { Problem } from "../problems/problem.ts";
 import { listMeasureBoxes, listValues } from "./appendix.ts";
-import { planClass } from "./class/index.ts";
+import { planClass } from "./class/plan-class.ts";
 import type { LinearSolver } from "./cutting/linear-solver.ts";
 import type { PlanBinding } from "./binding.ts";
 import { listCuts } from "./cut-list.ts";

@@ -7,7 +7,7 @@ import type { BindingId } from "../catalogue/bindings.ts";
 import { printNumberOnly } from "../units/print-length.ts";
 import type { BindingDrawings, DrawingInput } from "./binding.ts";
 import { finishFigure } from "./figure.ts";
-import { drawClass } from "./class/index.ts";
+import { drawClass } from "./class/draw-class.ts";
 import { drawPart } from "./part.ts";
 import { finishTemplate } from "./template.ts";
 import type { Drawings, Figure } from "./types.ts";

@@ -3,6 +3,7 @@ import type { Definition, Material } from "../../1-definition/types.ts";
 import type { Model, Part } from "../../2-model/types.ts";
 import { isLess } from "../../units/length.ts";
 import type { Length } from "../../units/length.ts";
+import { checkBarPlan, checkSheetPlan } from "../cutting/check-cut-plan.ts";
 import type { LinearSolver } from "../cutting/linear-solver.ts";
 import { planBars } from "../cutting/plan-bars.ts";
 import { planSheets } from "../cutting/plan-sheets.ts";
@@ -30,16 +31,23 @@ export function planCuts(definition: Definition, model: Model, sets: number, sol
     if (parts.length === 0) continue;
     if (material.packLength) {
       const result = planLengths(material, material.packLength, parts, sets, solver);
+      if (result.kind === "plan") assertSound(checkBarPlan(result.request, result.plan), material);
       if (result.kind === "plan") lengths.push({ role, material: material.name, verdict: verdictOf(result.plan.bars, "length", result.plan.bound), request: result.request, plan: result.plan });
       else refuse(material, result.kind === "too-long" ? `a piece is longer than the ${say.size(material.packLength)} on a roll` : "there are too few rolls");
     } else if (material.sheets.length > 0) {
       const request = requestFor(material, parts, sets);
       const result = planSheets(request, solver);
+      if (result.kind === "plan") assertSound(checkSheetPlan(request, result.plan), material);
       if (result.kind === "plan") sheets.push({ role, material: material.name, verdict: verdictOf(result.plan.sheets, "sheet", result.plan.bound), grainNote: grainNote(material, parts), request, plan: result.plan });
       else refuse(material, result.kind === "too-large" ? `${parts.filter((part) => result.pieces.includes(part.id)).map((part) => part.name).join(", ")} fits no sheet` : "no plan was found on the sheets that there are");
     } else refuse(material, "no sheet size and no pack length is given");
   }
   return { sheets, lengths, unplanned };
+}
+
+/** Every plan is looked through by the independent checker before anybody buys by it. */
+function assertSound(faults: readonly string[], material: Material): void {
+  if (faults.length > 0) throw new Error(`internal error: the cut plan of ${material.name} is wrong: ${faults[0]}`);
 }
 
 function verdictOf(count: number, noun: string, bound: { readonly counts: string; readonly mostAbove: number }): string {

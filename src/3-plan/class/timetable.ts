@@ -6,6 +6,7 @@ import { printClock, printDuration } from "../../units/duration.ts";
 import { rationalToNumber } from "../../units/rational.ts";
 import type { DraftStep } from "../binding.ts";
 import { waitAfter } from "../steps.ts";
+import { checkTimetable } from "../timetable/check-timetable.ts";
 import { makeTimetable } from "../timetable/class-timetable.ts";
 import type { Blame, ClassActivities, ClassNeed, ClassSession, ClassTimetable, Remedy } from "../timetable/class-types.ts";
 import type { Plan, Step } from "../types.ts";
@@ -85,6 +86,8 @@ function breaksIn(minutes: number, { every, length }: ClassSettings["breaks"], s
 export function printTimetable(input: TimetableInput): PrintedTimetable {
   const activities = activitiesOf(input);
   const made = makeTimetable(activities);
+  const faults = made.fits ? checkTimetable(activities, made.slots) : [];
+  if (faults.length > 0) throw new Error(`internal error: the timetable is wrong: ${JSON.stringify(faults[0])}`);
   const slots = made.slots.flatMap((slot) => slotOf(slot, input));
   const { settings, steps, makers } = input;
   return {
