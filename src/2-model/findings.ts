@@ -7,8 +7,14 @@ import { compareRational, rational, rationalToNumber } from "../units/rational.t
 import { deviationOf } from "./ledger.ts";
 import type { Finding, Hole, Part, Value } from "./types.ts";
 
-/** A hole closer to an edge than one and a half diameters tears out; one that breaks through the edge cannot be made. */
-export function findEdgeFaults(holes: readonly Hole[], parts: readonly Part[], definition: Definition): readonly Finding[] {
+/**
+ * A hole closer to an edge than one and a half diameters tears out; one that breaks through the edge cannot be made.
+ * Where to point in the definition and what to change depends on what the holes are for; left out, they are for posts.
+ */
+export function findEdgeFaults(
+  holes: readonly Hole[], parts: readonly Part[], definition: Definition,
+  { path, remedy }: { readonly path: string; readonly remedy: string } = { path: "book/posts", remedy: "move the hole inwards, widen the part or take a thinner post" },
+): readonly Finding[] {
   const found = new Map<string, Finding>();
   for (const hole of holes) {
     const part = parts.find((each) => each.id === hole.part);
@@ -21,10 +27,10 @@ export function findEdgeFaults(holes: readonly Hole[], parts: readonly Part[], d
       if (!isLess(distance, multiplyLength(hole.diameter, { n: 3n, d: 2n }))) continue;
       const breaksOut = !isLess(multiplyLength(hole.diameter, { n: 1n, d: 2n }), distance);
       found.set(`${part.id} ${edge}`, {
-        code: "hole-near-edge", severity: breaksOut ? "stop" : "warn", where: part.name, path: "book/posts",
+        code: "hole-near-edge", severity: breaksOut ? "stop" : "warn", where: part.name, path,
         message: `the middle of hole ${hole.id} is ${printLength(distance, definition.units)} from ${edge}; holes of ${printThickness(hole.diameter, definition.units)} want at least ${printThickness(multiplyLength(hole.diameter, { n: 3n, d: 2n }), definition.units)}`,
         consequence: breaksOut ? "the hole breaks through the edge" : "the hole tears out to the edge",
-        remedy: "move the hole inwards, widen the part or take a thinner post",
+        remedy,
       });
     }
   }

@@ -3,6 +3,8 @@
 /** Name and one-line description of each binding, by id. */
 export const bindings = {
   "stub-album": { name: "stub album", about: "stubs folded from one strip of card, boards joined by a covered hinge, screw posts" },
+  pamphlet: { name: "pamphlet", about: "one section of folded sheets, sewn through the fold into a soft cover" },
+  "stab-binding": { name: "stab binding", about: "single or folded leaves, sewn through the side in one of four traditional patterns" },
 } as const satisfies Record<string, { name: string; about: string }>;
 
 /** Id of a binding: also the name of its files. */

@@ -26,6 +26,8 @@ export const tools = {
   screwdriver: { name: "screwdriver", note: "only if the posts have slotted caps" },
   clips: { name: "two clamps or bulldog clips", note: "with scraps of board under the jaws" },
   pressingStrips: { name: "strips of waste board", note: "a little narrower than the floor gap, to press the floor between the stubs" },
+  needle: { name: "blunt needle", note: "a tapestry or bookbinder's needle; its eye just takes the thread" },
+  cradle: { name: "punching cradle or cork mat", note: "a thick telephone book, open in the middle, will do for a cradle" },
   tape: { name: "removable tape", note: "" },
 } as const satisfies Record<string, CatalogueTool>;
 
