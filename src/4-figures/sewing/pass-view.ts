@@ -61,14 +61,19 @@ function orderMark(view: PassView, move: Move, number: number): Placeable {
   const lines = moveLines(view, move, false).flatMap((item) => pathPoints(item.path)[0] ?? []);
   const [from, to] = [lines[0]!, lines.at(-1)!];
   const spots = [0.3, 0.72, 0.5, 0.2, 0.85].map((share) => between(from, to, share));
-  const candidates = [2.7, 3.4].flatMap((away) => [90, 0, 180, 270, 45, 135, 315, 225].flatMap((direction) => spots.map((at) => polar(at, away, direction))));
+  const candidates = [2.7, 3.4, 4.2].flatMap((away) => [90, 0, 180, 270, 45, 135, 315, 225].flatMap((direction) => spots.map((at) => polar(at, away, direction))));
   return { name, candidates: rerunnable(() => candidates.map((centre) => [area(circle(centre, 1.65), "plate", "edge", name), centredLabel(name, `${number}`, centre, { size: smallestType })]).values()) };
 }
 
 /** Adds the stitches' numbers where all of them find a place; where one does not, none is drawn, and the words alone give the order. */
 export function placeOrder(items: readonly SceneItem[], order: readonly Placeable[]): readonly SceneItem[] {
-  const placed = placeLabels(items, order, { clearance: 0.2 });
-  return placed.unplaced.length === 0 ? placed.items : items;
+  let first: readonly string[] = [];
+  for (let round = 0; round < 6; round += 1) {
+    const placed = placeLabels(items, order, { clearance: 0.2, first });
+    if (placed.unplaced.length === 0) return placed.items;
+    first = [...new Set([...placed.unplaced, ...first])];
+  }
+  return items;
 }
 
 /** Thread that lies where other thread lies already is drawn once. */

@@ -41,7 +41,7 @@ export function moveLines(face: ThreadFace, move: Move, isNew: boolean): readonl
     case "tape": {
       const near = isNear(move.to.side);
       const [a, b] = near ? [from, to] : setAside(from, to, away);
-      return [stroke(polyline([a, b]), kindOf(near)), ...arrowOn(a, b, isNew)];
+      return [stroke(polyline([a, b]), kindOf(near)), ...arrowOn(a, b, isNew, near ? 0.5 : 0.34)];
     }
     case "edge": {
       // Both halves lie over each other where the thread comes back to its hole: only the near one is seen.
@@ -63,13 +63,13 @@ function setAside(from: Point, to: Point, away: Point): readonly [Point, Point] 
   return [addPoints(from, by), addPoints(to, by)];
 }
 
-/** An arrowhead that stands out beyond the heavy line it lies on, its tip a little past the middle; none on a line that is too short. */
-export function arrowOn(from: Point, to: Point, isNew: boolean): readonly PathItem[] {
+/** An arrowhead that stands out beyond the heavy line it lies on, its middle at `share` of the way; none on a line that is too short. */
+export function arrowOn(from: Point, to: Point, isNew: boolean, share = 0.5): readonly PathItem[] {
   const long = distance(from, to);
   if (!isNew || long < shortestWithArrow) return [];
   const length = Math.min(3.4, long * 0.7);
   const forward = unitVector(subtractPoints(to, from));
-  const tip = between(from, to, 0.5 + length / 2 / long);
+  const tip = between(from, to, share + length / 2 / long);
   const tail = subtractPoints(tip, scalePoint(forward, length));
   const half = scalePoint(quarterLeft(forward), Math.min(1.35, length * 0.42));
   return [area(polygon([tip, addPoints(tail, half), subtractPoints(tail, half)]), "arrow", "none")];
