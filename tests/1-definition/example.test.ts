@@ -2,7 +2,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { buildJsonSchema } from "../../src/1-definition/json-schema.ts";
-import type { Definition } from "../../src/1-definition/types.ts";
+import type { BookOf, Definition } from "../../src/1-definition/types.ts";
 import { read } from "./reading.ts";
 
 const example = readFileSync(new URL("../../examples/stub-album.yaml", import.meta.url), "utf8");
@@ -74,7 +74,7 @@ describe("the commented example of the stub album", () => {
       .split("\n").map((line) => (line.includes("caution: …") ? "" : line.replace(/^( +)#(?=[a-z])/, "$1"))).join("\n");
     const result = read(inUse, { files: ["pictures/fold.jpg", "pictures/sign.jpg"] });
     expect(result.problems).toEqual([]);
-    expect(result.definitions[0]!.book["joint gap"]).not.toBeNull();
+    expect((result.definitions[0]!.book as BookOf<"stub-album">)["joint gap"]).not.toBeNull();
     expect(result.definitions[0]!.stepChanges[0]!.minutes).toBe(25);
   });
 });
