@@ -1,13 +1,13 @@
 // A sound definition is read exactly: lengths, defaults, materials, adhesives, steps, prose, places.
 import { describe, expect, it } from "vitest";
-import type { BookOf, Definition } from "../../src/1-definition/types.ts";
+import type { Definition } from "../../src/1-definition/types.ts";
 import { inches, mm, sameLength, toMillimetres } from "../../src/units/length.ts";
 import { head, marked, read, sound } from "./reading.ts";
 
-function definitionOf(text: string, folder?: Parameters<typeof read>[1]): Definition {
+function definitionOf(text: string, folder?: Parameters<typeof read>[1]): Definition<"stub-album"> {
   const { definitions, problems } = read(text, folder);
   expect(problems).toEqual([]);
-  return definitions[0]!;
+  return definitions[0]! as Definition<"stub-album">;
 }
 
 describe("the smallest sound definition", () => {
@@ -15,7 +15,7 @@ describe("the smallest sound definition", () => {
 
   it("is filled with the defaults of its unit", () => {
     expect(definition).toMatchObject({ project: "invented", binding: "stub-album", subtitle: null, revision: "1", language: "en", level: "some practice" });
-    const book = definition.book as BookOf<"stub-album">;
+    const { book } = definition;
     expect(toMillimetres(book["stub depth"])).toBe(20);
     expect(book.margin && toMillimetres(book.margin)).toBe(10);
     expect(book.spine).toBeNull();

@@ -15,7 +15,7 @@ import { foldOneSheet } from "../sewing/fold-sheet.ts";
 import { coverAround, nestedSheets } from "../sewing/nested-sheets.ts";
 
 /** Length of a leaf on paper in the section drawings; how many times too thick they are is said in the caption. */
-const leafLength = 92;
+const leafLength = 84;
 
 /** "about 8 times": how much thicker than true the section is drawn, beside its width. */
 function exaggeration(input: DrawingInput<"pamphlet">, pitch: number): string {
@@ -28,7 +28,7 @@ function exaggeration(input: DrawingInput<"pamphlet">, pitch: number): string {
 export function drawFoldSheets(input: DrawingInput<"pamphlet">): FigureDraft {
   const { sheets, pageHeight, pageWidth, creep } = input.model.geometry;
   const words = sectionWords(input);
-  const section = nestedSheets(sheets, leafLength * 0.72);
+  const section = nestedSheets(sheets, leafLength * 0.6);
   const nested = placeEvery(section.items, [
     leaderAnywhere({ name: "back", text: "fold", target: point(section.back, 0), end: "arrow", directions: [180, 150, 210], reach: 5 }),
     ...(sheets > 1 ? [

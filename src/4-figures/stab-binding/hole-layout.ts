@@ -21,7 +21,7 @@ import { edgeStrip } from "../sewing/edge-strip.ts";
 import { draftHoles } from "../sewing/hole-template.ts";
 
 /** Room along the spine on paper. */
-const room = 140;
+const room = 126;
 
 /** Figure `hole-layout`: the holes of the pattern on the front cover. */
 export function drawHoleLayout(input: DrawingInput<"stab-binding">): FigureDraft {

@@ -13,7 +13,7 @@ import type { SceneItem } from "../scene.ts";
 import { sectionWords } from "../bench/section-words.ts";
 
 /** Width of the book on paper. */
-const bookWidth = 118;
+const bookWidth = 104;
 
 /** Figure `section`. */
 export function drawSection(input: DrawingInput<"stab-binding">): FigureDraft {
