@@ -4,8 +4,10 @@ import type { Place, Problem, Span } from "../problems/problem.ts";
 import { rationalToNumber } from "../units/rational.ts";
 import { settleAdhesive } from "./adhesive-keys.ts";
 import type { BindingDefinition } from "./binding-definition.ts";
+import { settleClass } from "./class-keys.ts";
 import { settleMaterial } from "./material-keys.ts";
 import { slugOf } from "./names.ts";
+import { settleTools } from "./tool-keys.ts";
 import { pieceFromNode } from "./prose.ts";
 import type { WrittenKeys } from "./shared-keys.ts";
 import type { WrittenPicture } from "./step-keys.ts";
@@ -66,6 +68,8 @@ export function assemble(parts: Parts): { readonly definition: Definition; reado
     measured: Object.fromEntries(Object.entries(written.measured).flatMap(([name, length]) => (length ? [[name, length]] : []))),
     adhesives,
     bench: { sittingMinutes: written.bench.sitting, pace: rationalToNumber(written.bench.pace) },
+    tools: settleTools(written.tools),
+    class: settleClass(written.class),
     stepChanges: stepChanges(parts, problems),
     addedSteps: addedSteps(parts),
     prose: parts.prose,

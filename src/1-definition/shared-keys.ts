@@ -8,6 +8,7 @@ import type { Length } from "../units/length.ts";
 import { adhesiveOfJob } from "./adhesive-keys.ts";
 import type { WrittenAdhesive } from "./adhesive-keys.ts";
 import type { BindingDefinition } from "./binding-definition.ts";
+import { classKeys } from "./class-keys.ts";
 import { anything, listWithDefault, mapping, mappingWithDefaults } from "./collections.ts";
 import type { MappingOf } from "./collections.ts";
 import { choice, decimal, duration, yesOrNo } from "./fields.ts";
@@ -20,6 +21,7 @@ import type { WrittenMaterial } from "./material-keys.ts";
 import { addedSteps, stepChanges } from "./step-keys.ts";
 import type { BookOf, PaperId } from "./types.ts";
 import { rulerStep } from "./ruler-step.ts";
+import { toolLimitKeys } from "./tool-keys.ts";
 
 /** Everything a definition holds after reading, by the keys as written, before it is put together. */
 export type WrittenKeys = MappingOf<ReturnType<typeof sharedShape>>;
@@ -63,6 +65,8 @@ function sharedShape(binding: BindingDefinition | null, context: FieldContext) {
       sitting: duration({ about: "Length of one sitting at the bench, breaks not counted.", least: 20, most: 12 * 60, limits: "from 20 min to 12 h", default: 180, defaultText: "3 h", example: "3 h" }),
       pace: decimal({ about: "Factor on all working times: 1 for a beginner, less for the quick. Default: 1.", least: "0.25", most: "4", default: rational(1), example: "1.5" }),
     }, { about: "Time at the bench.", example: "{sitting: 3 h}" }),
+    tools: toolLimitKeys(context),
+    class: classKeys(),
     steps: (binding ? stepChanges(binding.steps, context) : anything) as ReturnType<typeof stepChanges>,
     "add steps": (binding ? addedSteps(binding.steps, context) : anything) as ReturnType<typeof addedSteps>,
     print: mappingWithDefaults({
@@ -76,7 +80,7 @@ function sharedShape(binding: BindingDefinition | null, context: FieldContext) {
 
 /** The top keys of a definition that a variant may change. */
 export const variantKeys = [
-  "title", "subtitle", "summary", "author", "revision", "level", "units", "book", "materials", "measured", "adhesives", "bench", "steps", "add steps", "print",
+  "title", "subtitle", "summary", "author", "revision", "level", "units", "book", "materials", "measured", "adhesives", "bench", "tools", "class", "steps", "add steps", "print",
 ] as const;
 
 /** Only the frame of a variant is checked here; what it changes is checked once it is merged over the definition. */

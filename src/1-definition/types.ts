@@ -1,8 +1,10 @@
 // The product of phase 1: a checked definition in which every length is exact and every key knows where it was written.
 import type { CatalogueAdhesive } from "../catalogue/adhesives.ts";
 import type { BindingId } from "../catalogue/bindings.ts";
+import type { ToolId } from "../catalogue/tools.ts";
 import type { Place, Problem } from "../problems/problem.ts";
 import type { Length, Unit } from "../units/length.ts";
+import type { Rational } from "../units/rational.ts";
 
 /** Each binding adds the type of its `book:` section here, from its own file, by declaration merging. */
 export interface BindingBooks {}
@@ -35,6 +37,9 @@ export interface Definition<B extends BindingId = BindingId> {
   /** Which adhesive each glueing job uses, and its times after any override by the author. */
   readonly adhesives: Readonly<Record<string, Adhesive>>;
   readonly bench: BenchTime;
+  readonly tools: ToolLimits;
+  /** The class that makes this book; null when there is none. */
+  readonly class: ClassSettings | null;
   readonly stepChanges: readonly StepChange[];
   readonly addedSteps: readonly AddedStep[];
   /** Markdown from the project's `prose/` folder and from the definition, still holding `{named values}`. */
@@ -61,6 +66,17 @@ export type PaperId = "a4" | "letter";
 /** Grain relative to the sheet as sold; `none` for hand-made paper and metal, `unknown` when the author does not say. */
 export type SheetGrain = "long" | "short" | "none" | "unknown";
 
+/** A sheet size in hand or for sale. */
+export interface Sheet {
+  readonly height: Length;
+  readonly width: Length;
+  /** Price of a pack, and how many sheets are in it; null when the author does not say. */
+  readonly price: Rational | null;
+  readonly pack: number;
+  /** Sheets that are there already and need not be bought. */
+  readonly inHand: number;
+}
+
 /** A material in hand for one role, after defaults. */
 export interface Material {
   readonly role: string;
@@ -71,12 +87,28 @@ export interface Material {
   readonly thicknessFrom: "given" | "grammage" | "default";
   readonly grammage: number | null;
   readonly grain: SheetGrain;
-  /** Sheet sizes in hand or for sale, height × width as the author wrote them; empty when the author named none. */
-  readonly sheets: readonly { readonly height: Length; readonly width: Length }[];
+  /** Sheets in hand or for sale, height × width as the author wrote them; empty when the author named none. */
+  readonly sheets: readonly Sheet[];
+  /** What a pack costs of a material that is not sold in sheets, and what is in it: a length, or a number of pieces. Null when the author does not say. */
+  readonly price: Rational | null;
+  readonly packLength: Length | null;
+  readonly packCount: number;
 }
 
 /** The adhesive of one glueing job, after defaults. */
 export type Adhesive = Omit<CatalogueAdhesive, "aliases">;
+
+/** How far the tools in hand reach; null for what the author does not say. */
+export interface ToolLimits {
+  /** Along which parts are measured and cut. */
+  readonly rulerLength: Length | null;
+  /** Longest cut of the board cutter. */
+  readonly cutterLength: Length | null;
+  /** From an edge to the middle of a hole. */
+  readonly punchReach: Length | null;
+  /** How much the drill or the hollow punch goes through in one go. */
+  readonly drillDepth: Length | null;
+}
 
 /** What the author says about time at the bench. */
 export interface BenchTime {
@@ -84,6 +116,27 @@ export interface BenchTime {
   readonly sittingMinutes: number;
   /** Factor on every hands-on minute: 1 for a median beginner. */
   readonly pace: number;
+}
+
+/** A class as its teacher plans it. */
+export interface ClassSettings {
+  readonly participants: number;
+  /** Sets of material cut besides. */
+  readonly spares: number;
+  /** Whether the teacher makes a book along with the class. */
+  readonly teacherCopy: boolean;
+  /** In the order in which they are held; `start` in minutes after midnight. */
+  readonly sessions: readonly { readonly minutes: number; readonly start: number; readonly daysAfter: number }[];
+  readonly breaks: { readonly every: number; readonly length: number };
+  readonly setUp: number;
+  readonly cleanUp: number;
+  /** Share of a step's working time that the teacher takes to show it. */
+  readonly demonstration: Rational;
+  /** How many the class has of a tool; one for each participant where it is not named. */
+  readonly tools: ReadonlyMap<ToolId, number>;
+  readonly currency: string;
+  /** What a kit is sold for above its cost, as a share of the cost. */
+  readonly kitMargin: Rational;
 }
 
 /** What the author adds to or changes in a step that the binding already has. Text fields are Markdown. */

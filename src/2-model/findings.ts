@@ -7,14 +7,16 @@ import { compareRational, rational, rationalToNumber } from "../units/rational.t
 import { deviationOf } from "./ledger.ts";
 import type { Finding, Hole, Part, Value } from "./types.ts";
 
-/**
- * A hole closer to an edge than one and a half diameters tears out; one that breaks through the edge cannot be made.
- * Where to point in the definition and what to change depends on what the holes are for; left out, they are for posts.
- */
-export function findEdgeFaults(
-  holes: readonly Hole[], parts: readonly Part[], definition: Definition,
-  { path, remedy }: { readonly path: string; readonly remedy: string } = { path: "book/posts", remedy: "move the hole inwards, widen the part or take a thinner post" },
-): readonly Finding[] {
+/** The key that places holes, and what to do when one is too near an edge. */
+export interface HoleRemedy {
+  readonly path: string;
+  readonly remedy: string;
+}
+
+const postRemedy: HoleRemedy = { path: "book/posts", remedy: "move the hole inwards, widen the part or take a thinner post" };
+
+/** A hole closer to an edge than one and a half diameters tears out; one that breaks through the edge cannot be made. */
+export function findEdgeFaults(holes: readonly Hole[], parts: readonly Part[], definition: Definition, { path, remedy }: HoleRemedy = postRemedy): readonly Finding[] {
   const found = new Map<string, Finding>();
   for (const hole of holes) {
     const part = parts.find((each) => each.id === hole.part);

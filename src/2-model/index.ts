@@ -18,8 +18,9 @@ for (const id of bindingIds) {
  * A finding of severity `stop` means that the book cannot be made as defined: it comes back as a problem too, placed in the definition.
  * Throws only for mistakes of ours.
  */
-export function buildModel(definition: Definition): { readonly model: Model; readonly problems: readonly Problem[] } {
-  const model = builders.get(definition.binding)!(definition);
+export function buildModel<B extends BindingId>(definition: Definition<B>): { readonly model: Model<B>; readonly problems: readonly Problem[] } {
+  const build = builders.get(definition.binding) as unknown as BuildBinding<B>;
+  const model = build(definition);
   const stops = model.findings.filter((finding) => finding.severity === "stop");
   if (stops.length === 0) validateModel(model);
   return { model, problems: stops.map((finding) => problemFromFinding(finding, definition)) };

@@ -1,7 +1,10 @@
 // The materials of one book: what each part is cut from, hardware, and the adhesives the steps use.
 import type { Definition } from "../1-definition/types.ts";
+import { extensionNames } from "../2-model/posts.ts";
 import type { Model } from "../2-model/types.ts";
+import { piecesToCut } from "../2-model/sewing/thread.ts";
 import { addLengths, multiplyLength, noLength } from "../units/length.ts";
+import type { Length } from "../units/length.ts";
 import type { CutItem, MaterialNeed, Step } from "./types.ts";
 import { listInWords } from "./wording.ts";
 import type { Wording } from "./wording.ts";
@@ -37,12 +40,12 @@ export function listMaterials(definition: Definition, model: Model, cutList: rea
 function threadToCut(definition: Definition, model: Model, say: Wording): readonly MaterialNeed[] {
   const material = definition.materials["thread"];
   if (!material || !model.thread) return [];
-  const { needlefuls, length } = model.thread;
-  const lengths = [...new Set(needlefuls.map((each) => say.size(each.length)))];
+  const { length } = model.thread;
+  const pieces = piecesToCut(model.thread).map((each) => `${say.size(each.length)}${each.needles === 2 ? ", a needle at each end" : ""}`);
   return [{
     role: "thread", name: material.name, quantity: `${say.size(length)} in all`, thickness: material.thickness ? say.thickness(material.thickness) : "",
     note: material.thicknessFrom === "default" ? "thickness is our default: measure yours" : "",
-    pieces: lengths.map((text) => `${needlefuls.filter((each) => say.size(each.length) === text).length} × ${text}`),
+    pieces: [...new Set(pieces)].map((text) => `${pieces.filter((each) => each === text).length} × ${text}`),
   }];
 }
 
@@ -53,9 +56,14 @@ function hardware(definition: Definition, model: Model, say: Wording): readonly 
   const count = new Set(model.holes.map((hole) => hole.id)).size;
   if (!posts || !length || count === 0) return [];
   const barrel = model.values.get("post barrel")!;
+  const sizes = extensionNames.flatMap((name) => (model.values.has(name) ? [say.size(model.values.get(name)!.quantity.value as Length)] : []));
+  const extensions = [...new Set(sizes)].map((size) => [size, sizes.filter((each) => each === size).length] as const);
   return [{
     role: "posts", name: posts.name, quantity: `${count}`, thickness: "", note: "with caps",
-    pieces: [`${say.thickness(barrel.quantity.value as Parameters<Wording["thickness"]>[0])} barrel, ${say.size(length.quantity.value as Parameters<Wording["size"]>[0])} long`],
+    pieces: [
+      `${say.thickness(barrel.quantity.value as Length)} barrel, ${say.size(length.quantity.value as Length)} long`,
+      ...extensions.map(([size, perPost]) => `${count * perPost} extension${count * perPost === 1 ? "" : "s"} of ${size} to screw into them`),
+    ],
   }];
 }
 

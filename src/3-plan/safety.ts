@@ -18,7 +18,20 @@ export function gatherSafety(steps: readonly Step[], supervision: string): Safet
   }
   return {
     hazards: [...hazards.values()].sort((a, b) => rank[a.caution.signal] - rank[b.caution.signal]).map(({ caution, steps: at }) => ({ ...caution, steps: at })),
+    own: gatherOwn(steps),
     supervision,
     deferral,
   };
+}
+
+/** The author's cautions, each once; a NOTICE concerns the work and stays in its step. */
+function gatherOwn(steps: readonly Step[]): SafetySheet["own"] {
+  const own = new Map<string, number[]>();
+  for (const step of steps) {
+    for (const markdown of step.ownCautions) {
+      if (/^\s*NOTICE\b/.test(markdown)) continue;
+      own.set(markdown, [...(own.get(markdown) ?? []), step.n]);
+    }
+  }
+  return [...own].map(([markdown, at]) => ({ markdown, steps: at }));
 }

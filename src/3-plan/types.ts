@@ -162,6 +162,8 @@ export interface Term {
 /** The safety page: each hazard once, with the steps in which it is met. */
 export interface SafetySheet {
   readonly hazards: readonly (Caution & { readonly steps: readonly number[] })[];
+  /** Cautions of the author's own, Markdown, with the steps they stand in. */
+  readonly own: readonly { readonly markdown: string; readonly steps: readonly number[] }[];
   readonly supervision: string;
   readonly deferral: string;
 }

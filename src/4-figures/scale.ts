@@ -35,3 +35,8 @@ export function scalesThatFit(width: number, height: number, roomWidth: number, 
   const wished = scales.indexOf(fittingScale(width, height, roomWidth, roomHeight, largest));
   return [0, 1, 2].flatMap((step) => scales[wished - step] ?? []);
 }
+
+/** "about 1:2.6": for drawings that fill their room, so that the scale is no round number. */
+export function scaleWords(factor: number): string {
+  return factor > 1 ? `about ${factor.toFixed(1)}:1` : `about 1:${(1 / factor).toFixed(1)}`;
+}

@@ -1,6 +1,7 @@
 // The stub album's figures and templates by id; each has its own file in `stub-album/`.
 import "../2-model/stub-album.ts";
 import type { BindingDrawings } from "./binding.ts";
+import { draftCornerTemplate } from "./bench/corner-template.ts";
 import { drawScaleCheck } from "./bench/scale-check.ts";
 import { drawCutParts } from "./bench/cut-parts.ts";
 import { drawClothLayout } from "./stub-album/cloth-layout.ts";
@@ -25,7 +26,6 @@ import { drawPierceHoles } from "./stub-album/pierce-holes.ts";
 import { drawBookmark } from "./stub-album/bookmark.ts";
 import { drawFinishedBook } from "./stub-album/finished-book.ts";
 import { drawNamedParts } from "./stub-album/named-parts.ts";
-import { draftCornerTemplate } from "./stub-album/corner-template.ts";
 import { draftHoleTemplate } from "./stub-album/hole-template.ts";
 import { draftScoreGuide } from "./stub-album/score-guide.ts";
 
@@ -60,6 +60,6 @@ export const drawings: BindingDrawings<"stub-album"> = {
   templates: {
     "score-guide": draftScoreGuide,
     "hole-template": draftHoleTemplate,
-    "corner-template": draftCornerTemplate,
+    "corner-template": (input) => draftCornerTemplate(input, { ...input.model.geometry, covering: "hinge cloth", stuff: "cloth", whole: "glued-up hinge", board: "strip" }),
   },
 };

@@ -11,7 +11,8 @@ import type { LegendEntry } from "./legend-view.ts";
 import { renderProse } from "./markdown.ts";
 import { printedText } from "./printed-text.ts";
 import { projectPictures } from "./project-pictures.ts";
-import { sentences, stepList, viewCaution, viewStages } from "./step-view.ts";
+import { runningTitle } from "./running-title.ts";
+import { sentences, stepList, viewCaution, viewOwnCaution, viewStages } from "./step-view.ts";
 import type { CautionView, StageView } from "./step-view.ts";
 import { structuredData } from "./structured-data.ts";
 import type { Booklet } from "./types.ts";
@@ -22,6 +23,8 @@ import type { Finding } from "../2-model/types.ts";
 export interface BookletView {
   readonly project: string;
   readonly title: string;
+  /** The title as footers and lists print it: with the subtitle where another book of the same project has the same title. */
+  readonly runningTitle: string;
   readonly subtitle: string | null;
   readonly summary: string;
   readonly author: { readonly name: string; readonly workshop: string | null };
@@ -60,7 +63,7 @@ export interface BookletView {
 const unitNames = { mm: "millimetres", in: "inches" } as const;
 
 /** Everything a template shows of one booklet. */
-export function viewBooklet(booklet: Booklet): BookletView {
+export function viewBooklet(booklet: Booklet, others: readonly Booklet[] = []): BookletView {
   const { definition, model, plan, drawings } = booklet;
   const otherUnit = definition.units.governing === "mm" ? "in" : "mm";
   const words = wordingFor(definition.units);
@@ -73,6 +76,7 @@ export function viewBooklet(booklet: Booklet): BookletView {
   return {
     project: definition.project,
     title: definition.title,
+    runningTitle: runningTitle(definition, others.map((other) => other.definition)),
     subtitle: definition.subtitle,
     summary: definition.summary,
     author: definition.author,
@@ -88,10 +92,13 @@ export function viewBooklet(booklet: Booklet): BookletView {
     glance: viewGlance(booklet),
     introduction: prose("introduction"),
     closing: prose("closing"),
-    hazards: plan.safety.hazards.map((hazard) => ({
-      ...viewCaution(hazard.signal, printedText(sentences(hazard.hazard, hazard.consequence, hazard.avoid))),
-      steps: stepList(hazard.steps),
-    })),
+    hazards: [
+      ...plan.safety.hazards.map((hazard) => ({
+        ...viewCaution(hazard.signal, printedText(sentences(hazard.hazard, hazard.consequence, hazard.avoid))),
+        steps: stepList(hazard.steps),
+      })),
+      ...plan.safety.own.map(({ markdown, steps }) => ({ ...viewOwnCaution(markdown, inStep), steps: stepList(steps) })),
+    ],
     supervision: plan.safety.supervision,
     deferral: plan.safety.deferral,
     findings: plan.findings,

@@ -38,7 +38,7 @@ export interface Documents {
 
 /** All pages of all booklets, in order. Without prints the how-to pages link to the pages that would be printed, and to no PDF. */
 export function makeDocuments(booklets: readonly Booklet[], { withPrints }: { readonly withPrints: boolean }): Documents {
-  const viewed = booklets.map((booklet) => ({ booklet, view: viewBooklet(booklet) }));
+  const viewed = booklets.map((booklet) => ({ booklet, view: viewBooklet(booklet, booklets) }));
   const printed = (document: string): PrintDocument[] =>
     viewed.flatMap(({ booklet, view }) =>
       booklet.definition.print.papers.map((paper) => ({

@@ -10,6 +10,8 @@ export interface FigureView {
   readonly height: number;
   /** Where it stands in its step: beside the whole text, beside the last short paragraphs only, or below with the full measure. */
   readonly place: "beside" | "lower" | "below";
+  /** Too wide for a phone: it may then be moved sideways in its frame. */
+  readonly isWide: boolean;
 }
 
 /**
@@ -26,6 +28,7 @@ export function viewFigure(figure: Figure, use: string): FigureView {
     width: figure.width,
     height: figure.height,
     place: figure.width <= widest.beside ? "beside" : figure.width <= widest.lower ? "lower" : "below",
+    isWide: figure.width > widest.beside,
   };
 }
 

@@ -99,7 +99,7 @@ export function viewCaution(signal: SignalWord, html: string): CautionView {
 }
 
 /** An author's caution may begin with its signal word ("NOTICE: …"); without one it is a CAUTION. */
-function viewOwnCaution(text: string, setting: ProseSetting): CautionView {
+export function viewOwnCaution(text: string, setting: ProseSetting): CautionView {
   const [, word, rest] = /^\s*(DANGER|WARNING|CAUTION|NOTICE)\b[:.!\s–-]*([\s\S]*)$/.exec(text) ?? [];
   return viewCaution((word as SignalWord | undefined) ?? "CAUTION", renderProse(rest ?? text, setting));
 }

@@ -27,13 +27,24 @@ export function computeProject(project: ProjectFolder): ComputedProject {
   try {
     const { definitions, problems: written, texts } = readDefinition(project.source);
     const computed = definitions.map((definition) => computeBooklet(definition, project));
-    const problems = [...project.problems, ...written, ...computed.flatMap((one) => one.problems)];
+    const problems = [...project.problems, ...written, ...eachOnce(computed.map((one) => one.problems), definitions)];
     const booklets = hasErrors(problems) ? [] : computed.flatMap((one) => (one.booklet ? [one.booklet] : []));
     return { project, definitions, booklets, problems, texts, fault: null };
   } catch (cause) {
     const fault = cause instanceof Error ? cause : new Error(String(cause));
     return { project, definitions: [], booklets: [], problems: project.problems, texts: new Map(), fault };
   }
+}
+
+/** What a variant shares with the definition is told once; what only the variant has is told with its name. */
+function eachOnce(problems: readonly (readonly Problem[])[], definitions: readonly Definition[]): readonly Problem[] {
+  const seen = new Set<string>();
+  return problems.flatMap((own, index) => own.flatMap((problem) => {
+    const key = JSON.stringify([problem.code, problem.message, problem.place]);
+    if (seen.has(key)) return [];
+    seen.add(key);
+    return index === 0 ? [problem] : [{ ...problem, message: `in ${definitions[index]!.project}: ${problem.message}` }];
+  }));
 }
 
 /** Whether anything in the list keeps a project from being built; warnings do not. */

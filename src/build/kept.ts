@@ -1,6 +1,7 @@
 // What earlier builds left in the output: read from the plan.json files there, so that nothing else has to be remembered.
 import { readdir, readFile, rm } from "node:fs/promises";
 import path from "node:path";
+import { runningTitle } from "../5-pages/running-title.ts";
 import type { ListedBooklet } from "../5-pages/types.ts";
 import type { ComputedProject } from "./compute.ts";
 
@@ -35,7 +36,7 @@ export function listBooklets(computed: readonly ComputedProject[], asked: Readon
     }
     return booklets.map(({ definition }) => {
       const isThere = asked.has(project.name) || before.some((booklet) => booklet.project === definition.project);
-      return listed(definition.project, definition.title, definition.summary, isThere ? "fresh" : "missing");
+      return listed(definition.project, runningTitle(definition, definitions), definition.summary, isThere ? "fresh" : "missing");
     });
   });
 }

@@ -14,6 +14,10 @@ export function reportProblems(wanted: readonly ComputedProject[], kept: readonl
   const problems = wanted.flatMap((result) => result.problems);
   const texts = new Map(wanted.flatMap((result) => [...result.texts]));
   if (problems.length > 0) progress.say(printProblems(problems, texts));
+  for (const { plan, definition } of wanted.flatMap((result) => result.booklets)) {
+    const warnings = plan.findings.filter((finding) => finding.severity === "warn");
+    if (warnings.length > 0) progress.say(`${definition.project}: ${countOf(warnings.length, "warning")} about the design (${warnings.map((finding) => finding.code).join(", ")}); the booklet says what to do under "What the sizes tell"`);
+  }
   for (const result of wanted) {
     if (result.fault) progress.say(`${result.project.name}: ${faultInWords(result.fault)}`);
     if (result.booklets.length > 0) continue;

@@ -5,6 +5,7 @@ export const bindings = {
   "stub-album": { name: "stub album", about: "stubs folded from one strip of card, boards joined by a covered hinge, screw posts" },
   pamphlet: { name: "pamphlet", about: "one section of folded sheets, sewn through the fold into a soft cover" },
   "stab-binding": { name: "stab binding", about: "single or folded leaves, sewn through the side in one of four traditional patterns" },
+  "link-stitch": { name: "link stitch", about: "folded sections linked to each other and to two boards by the sewing thread, spine left open" },
 } as const satisfies Record<string, { name: string; about: string }>;
 
 /** Id of a binding: also the name of its files. */

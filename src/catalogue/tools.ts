@@ -26,9 +26,11 @@ export const tools = {
   screwdriver: { name: "screwdriver", note: "only if the posts have slotted caps" },
   clips: { name: "two clamps or bulldog clips", note: "with scraps of board under the jaws" },
   pressingStrips: { name: "strips of waste board", note: "a little narrower than the floor gap, to press the floor between the stubs" },
-  needle: { name: "blunt needle", note: "a tapestry or bookbinder's needle; its eye just takes the thread" },
-  cradle: { name: "punching cradle or cork mat", note: "a thick telephone book, open in the middle, will do for a cradle" },
   tape: { name: "removable tape", note: "" },
+  needle: { name: "sewing needle", note: "blunt, its eye just wide enough for the thread" },
+  curvedNeedle: { name: "curved needle", note: "blunt; a straight one can be bent in a flame by somebody who has done it before" },
+  beeswax: { name: "beeswax", note: "not needed for thread that is waxed already" },
+  cradle: { name: "punching cradle", note: "or a thick telephone book laid open, or a cork mat" },
 } as const satisfies Record<string, CatalogueTool>;
 
 /** Id of a tool in the catalogue. */

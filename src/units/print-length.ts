@@ -37,7 +37,7 @@ interface PutLength {
 
 /**
  * A size as printed: `9 3⁄4 in`, `247.5 mm`; `about 247.5 mm` when it is off the ruler's marks. A length that is off the project's marks
- * but on the usual marks of the other unit is printed as it was meant first: `3 mm (about 1⁄8 in)`.
+ * but on the usual marks of the other unit was meant in that unit, which stands behind it exactly: `about 1⁄8 in (3 mm)`.
  * One that is shorter than a mark cannot be measured with the ruler and is printed as a thickness.
  */
 export function printLength(length: Length, style: LengthStyle): string {
@@ -81,7 +81,7 @@ function waysOfPutting(length: Length, style: LengthStyle): readonly PutLength[]
   const other = otherUnit(governing);
   const inGoverning = { unit: governing, number: rulerNumber(length, governing, step), rounded: !isOnMark(length, step) };
   if (inGoverning.rounded && isOnMark(length, usualMarks[other])) {
-    return [{ unit: other, number: exactNumber(length, other), rounded: false }, inGoverning];
+    return [inGoverning, { unit: other, number: exactNumber(length, other), rounded: false }];
   }
   if (!style.dual || sameLength(length, noLength)) return [inGoverning];
   const mark = secondaryMarks[other];
@@ -93,7 +93,7 @@ function waysOfPuttingThickness(length: Length, style: LengthStyle): readonly Pu
   const other = otherUnit(governing);
   const inGoverning = { unit: governing, number: thicknessNumber(length, style), rounded: !isCaliperExact(length, style) };
   if (inGoverning.rounded && isOnMark(length, governing === "in" ? caliperMarks.mm : usualMarks.in)) {
-    return [{ unit: other, number: exactNumber(length, other), rounded: false }, inGoverning];
+    return [inGoverning, { unit: other, number: exactNumber(length, other), rounded: false }];
   }
   if (!style.dual || sameLength(length, noLength)) return [inGoverning];
   const mark = caliperMarks[other];

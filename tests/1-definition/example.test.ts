@@ -2,7 +2,7 @@
 import { readFileSync } from "node:fs";
 import { describe, expect, it } from "vitest";
 import { buildJsonSchema } from "../../src/1-definition/json-schema.ts";
-import type { BookOf, Definition } from "../../src/1-definition/types.ts";
+import type { Definition } from "../../src/1-definition/types.ts";
 import { read } from "./reading.ts";
 
 const example = readFileSync(new URL("../../examples/stub-album.yaml", import.meta.url), "utf8");
@@ -32,7 +32,7 @@ function keysOfBook(): readonly string[] {
     if ("items" in node) visit(node.items);
   };
   for (const [key, section] of Object.entries(schema.allOf[0]!.then.properties)) if (key !== "steps" && key !== "variants") visit(section);
-  visit({ properties: { units: (schema.properties as { units: object }).units, author: (schema.properties as { author: object }).author, bench: (schema.properties as { bench: object }).bench } });
+  visit({ properties: { units: (schema.properties as { units: object }).units, author: (schema.properties as { author: object }).author, bench: (schema.properties as { bench: object }).bench, tools: (schema.properties as { tools: object }).tools } });
   return [...keys];
 }
 
@@ -63,7 +63,7 @@ describe("the commented example of the stub album", () => {
   it("gives for every default the value that leaving the key out has", () => {
     const written = definitions[0]!;
     const { definitions: [left] } = read(bare);
-    const compared = ({ book, materials, measured, adhesives, bench, units, level, language, revision, print }: Definition): object => ({ book, adhesives, measured, bench, units, level, language, revision, print, materials: Object.fromEntries(Object.entries(materials).map(([role, { thicknessFrom: _, ...rest }]) => [role, rest])) });
+    const compared = ({ book, materials, measured, adhesives, bench, tools, units, level, language, revision, print }: Definition): object => ({ book, adhesives, measured, bench, tools, units, level, language, revision, print, materials: Object.fromEntries(Object.entries(materials).map(([role, { thicknessFrom: _, ...rest }]) => [role, rest])) });
     expect(compared(written)).toEqual(compared(left!));
     expect([...left!.defaulted].length).toBeGreaterThan(40);
   });
@@ -74,7 +74,7 @@ describe("the commented example of the stub album", () => {
       .split("\n").map((line) => (line.includes("caution: …") ? "" : line.replace(/^( +)#(?=[a-z])/, "$1"))).join("\n");
     const result = read(inUse, { files: ["pictures/fold.jpg", "pictures/sign.jpg"] });
     expect(result.problems).toEqual([]);
-    expect((result.definitions[0]!.book as BookOf<"stub-album">)["joint gap"]).not.toBeNull();
+    expect(result.definitions[0]!.book["joint gap"]).not.toBeNull();
     expect(result.definitions[0]!.stepChanges[0]!.minutes).toBe(25);
   });
 });

@@ -1,4 +1,5 @@
 // A sound definition is read exactly: lengths, defaults, materials, adhesives, steps, prose, places.
+import { rational } from "../../src/units/rational.ts";
 import { describe, expect, it } from "vitest";
 import type { Definition } from "../../src/1-definition/types.ts";
 import { inches, mm, sameLength, toMillimetres } from "../../src/units/length.ts";
@@ -7,7 +8,7 @@ import { head, marked, read, sound } from "./reading.ts";
 function definitionOf(text: string, folder?: Parameters<typeof read>[1]): Definition<"stub-album"> {
   const { definitions, problems } = read(text, folder);
   expect(problems).toEqual([]);
-  return definitions[0]! as Definition<"stub-album">;
+  return definitions[0]!;
 }
 
 describe("the smallest sound definition", () => {
@@ -152,8 +153,9 @@ describe("materials", () => {
 
   it("know their sheets by name and by size, one alone or several", () => {
     const sheets = (written: string): unknown => definitionOf(`${sound}materials: {card: {sheets: ${written}}}\n`).materials["card"]!.sheets;
-    expect(sheets("A3")).toEqual([{ height: mm(420), width: mm(297) }]);
-    expect(sheets("[500 x 700 mm, 20 in x 26 in]")).toEqual([{ height: mm(500), width: mm(700) }, { height: inches(20), width: inches(26) }]);
+    expect(sheets("A3")).toEqual([{ height: mm(420), width: mm(297), price: null, pack: 1, inHand: 0 }]);
+    expect(sheets("[500 x 700 mm, 20 in x 26 in]")).toMatchObject([{ height: mm(500), width: mm(700) }, { height: inches(20), width: inches(26) }]);
+    expect(sheets("{size: A3, price: 14.50, pack: 10, in hand: 3}")).toEqual([{ height: mm(420), width: mm(297), price: rational(29n, 2n), pack: 10, inHand: 3 }]);
   });
 });
 

@@ -4,7 +4,7 @@ import { describe, expect, it } from "vitest";
 import { buildJsonSchema } from "../../src/1-definition/json-schema.ts";
 import { bindingIds } from "../../src/catalogue/bindings.ts";
 import type { BindingId } from "../../src/catalogue/bindings.ts";
-import { read } from "./reading.ts";
+import { readAny as read } from "./reading.ts";
 
 const bare: Readonly<Record<string, string>> = {
   pamphlet: "book: {sheets: 7, page: {height: 198 mm, width: 131 mm}}",

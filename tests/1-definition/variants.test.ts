@@ -4,7 +4,7 @@ import type { Definition } from "../../src/1-definition/types.ts";
 import { inches, mm, sameLength, toMillimetres } from "../../src/units/length.ts";
 import { head, marked, read, sound } from "./reading.ts";
 
-function definitionsOf(text: string): readonly Definition[] {
+function definitionsOf(text: string): readonly Definition<"stub-album">[] {
   const { definitions, problems } = read(text);
   expect(problems).toEqual([]);
   return definitions;
@@ -60,7 +60,7 @@ variants: [{name: inch, units: in, book: {boards: {width: 7.5}}}]
   });
 
   it("leave a ruler's step behind with its unit, and keep the rest of units in full or short form", () => {
-    const units = (base: string, over: string): Definition["units"] => definitionsOf(`${sound.replace("units: mm", `units: ${base}`)}variants: [{name: v, units: ${over}}]\n`)[1]!.units;
+    const units = (base: string, over: string): Definition<"stub-album">["units"] => definitionsOf(`${sound.replace("units: mm", `units: ${base}`)}variants: [{name: v, units: ${over}}]\n`)[1]!.units;
     expect(units("{governing: mm, step: 1 mm, dual: yes}", "{governing: in}")).toEqual({ governing: "in", step: inches(1, 16), dual: true });
     expect(units("mm", "{dual: yes}")).toEqual({ governing: "mm", step: mm("0.5"), dual: true });
     expect(units("mm", "{step: 1 mm}")).toEqual({ governing: "mm", step: mm(1), dual: false });

@@ -207,7 +207,7 @@ describe("what cannot be made", () => {
   it("a card larger than every sheet stops, one that fits only across the grain warns", () => {
     const card = (height: number, width: number) => {
       const plain = stubAlbumDefinition();
-      return { rest: { materials: { ...plain.materials, card: { ...plain.materials["card"]!, grain: "long" as const, sheets: [{ height: mm(height), width: mm(width) }] } } } };
+      return { rest: { materials: { ...plain.materials, card: { ...plain.materials["card"]!, grain: "long" as const, sheets: [{ height: mm(height), width: mm(width), price: null, pack: 1, inHand: 0 }] } } } };
     };
     // The card is 294 × 375 mm.
     expect(stop(card(290, 500))).toContain("larger-than-sheet");

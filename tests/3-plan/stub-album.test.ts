@@ -217,6 +217,14 @@ describe("the appendix", () => {
 });
 
 describe("the safety page", () => {
+  it("lists the author's own cautions with their steps, and leaves a NOTICE where it stands", () => {
+    const piece = (markdown: string) => ({ slot: "fold-card", markdown, place: { file: "x", span: null }, offsets: [] });
+    const stepChanges = [{ step: "fold-card", tip: null, cautions: [piece("WARNING: Shells cut."), piece("NOTICE: Sand scratches.")], minutes: null, picture: null, place: { file: "x", span: null } }];
+    const { plan } = planOf({ rest: { stepChanges } });
+    const fold = plan.steps.find((step) => step.id === "fold-card")!;
+    expect(plan.safety.own).toEqual([{ markdown: "WARNING: Shells cut.", steps: [fold.n] }]);
+  });
+
   it("gathers injury hazards, gravest first, and defers to venue, law, data sheet and supervisor", () => {
     const { safety } = planOf().plan;
     expect(safety.hazards.length).toBeGreaterThan(5);

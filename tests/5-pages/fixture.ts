@@ -84,6 +84,7 @@ function fixturePlan(parts: Booklet["model"]["parts"]): Plan {
     glossary: [{ term: "stub", meaning: "a narrow upright fold that a page is mounted on" }, { term: "caliper", meaning: "thickness of one sheet" }],
     safety: {
       hazards: [{ signal: "WARNING", hazard: "A knife slips.", consequence: "It cuts.", avoid: "Keep behind it.", steps: [1, 8, 15] }, { signal: "NOTICE", hazard: "Wet cloth marks", consequence: "", avoid: "cover it", steps: [4] }],
+      own: [{ markdown: "WARNING: The **press** pinches.", steps: [3] }],
       supervision: "Children work only beside a trained adult.", deferral: "The rules of your venue, local law and the product’s data sheet come first.",
     },
     findings: [

@@ -6,9 +6,9 @@ import { inches, isLess, isOnMark, mm } from "../../src/units/length.ts";
 describe("the usual posts", () => {
   test("are listed from the shortest to the longest, each in sizes of its own system", () => {
     for (const [unit, mark] of [["mm", mm(1)], ["in", inches(1, 16)]] as const) {
-      const { lengths, barrel } = usualPosts[unit];
-      expect(lengths.slice(1).every((length, index) => isLess(lengths[index]!, length))).toBe(true);
-      expect([...lengths, barrel].every((length) => isOnMark(length, mark))).toBe(true);
+      const { lengths, extensions, barrel } = usualPosts[unit];
+      for (const list of [lengths, extensions]) expect(list.slice(1).every((length, index) => isLess(list[index]!, length))).toBe(true);
+      expect([...lengths, ...extensions, barrel].every((length) => isOnMark(length, mark))).toBe(true);
     }
   });
 

@@ -57,7 +57,8 @@ function rowsOf(name: string): readonly Row[] {
 /** Keys of a mapping, and of the mappings in it, as the table writes them. */
 function writtenKeys(path: readonly string[], before: readonly string[] = []): readonly string[] {
   return Object.keys(keysOf(schemaAt(path))).flatMap((key) => {
-    const within = writtenKeys([...path, key], [...before, key]);
+    // The shared tools of a class are those of the catalogue; the commented examples list them.
+    const within = path.join() === "class" && key === "tools" ? [] : writtenKeys([...path, key], [...before, key]);
     return within.length > 0 ? within : [[...before, key].join(": ")];
   });
 }
@@ -69,7 +70,7 @@ function limitsIn({ description = "", type, minimum, maximum }: Schema): string 
   return typeof type === "string" && minimum !== undefined && maximum !== undefined ? `${minimum} to ${maximum}` : "";
 }
 
-const tables: readonly (readonly [name: string, path: readonly string[]])[] = [["book", ["book"]], ["bench", ["bench"]], ["measured", ["measured"]], ["adhesives", ["adhesives"]], ["units", ["units"]]];
+const tables: readonly (readonly [name: string, path: readonly string[]])[] = [["book", ["book"]], ["bench", ["bench"]], ["tools", ["tools"]], ["measured", ["measured"]], ["adhesives", ["adhesives"]], ["units", ["units"]], ["class", ["class"]]];
 
 for (const [name, path] of tables) {
   const ownKeys = (): readonly string[] => (name === "adhesives" ? Object.keys(keysOf(schemaAt(path))) : writtenKeys(path));

@@ -30,7 +30,7 @@ const albums: fc.Arbitrary<StubAlbumOverrides> = fc.constantFrom<"mm" | "in">("m
   })));
 
 /** Runs a law on every album that can be made; one that cannot must say why. */
-function holds(law: (made: { readonly definition: ReturnType<typeof stubAlbumDefinition>; readonly model: ReturnType<typeof buildModel>["model"] }) => void): void {
+function holds(law: (made: { readonly definition: ReturnType<typeof stubAlbumDefinition>; readonly model: ReturnType<typeof buildModel<"stub-album">>["model"] }) => void): void {
   let made = 0;
   fc.assert(fc.property(albums, (overrides) => {
     const definition = stubAlbumDefinition(overrides);

@@ -38,15 +38,15 @@ describe("a length off the project's marks", () => {
     expect(seen(printLength(inches(29, 3), inchStyle))).toBe("about_9_11⁄16_in");
   });
 
-  test("but exact in the other unit is printed as it was meant first", () => {
-    expect(seen(printLength(mm(3), inchStyle))).toBe("3_mm (about_1⁄8_in)");
-    expect(seen(printLength(mm("247.3"), inchStyle))).toBe("247.3_mm (about_9_3⁄4_in)");
-    expect(seen(printLength(inches(9, 32), metricStyle))).toBe("9⁄32_in (about_7_mm)");
+  test("but exact in the other unit has it behind, as it was meant", () => {
+    expect(seen(printLength(mm(3), inchStyle))).toBe("about_1⁄8_in (3_mm)");
+    expect(seen(printLength(mm("247.3"), inchStyle))).toBe("about_9_3⁄4_in (247.3_mm)");
+    expect(seen(printLength(inches(9, 32), metricStyle))).toBe("about_7_mm (9⁄32_in)");
   });
 
   test("and shorter than a mark is printed as a thickness, never as about nothing", () => {
     expect(seen(printLength(mm("0.2"), metricStyle))).toBe("0.2_mm");
-    expect(seen(printLength(mm("0.5"), inchStyle))).toBe("0.5_mm (about_0.02_in)");
+    expect(seen(printLength(mm("0.5"), inchStyle))).toBe("about_0.02_in (0.5_mm)");
   });
 });
 
@@ -66,12 +66,12 @@ describe("two sizes", () => {
   test("share one unit when both are put the same way", () => {
     expect(seen(printSizes(inches("9.75"), inches("8.5"), inchStyle))).toBe("9_3⁄4 ×_8_1⁄2_in");
     expect(seen(printSizes(mm(300), mm("220.5"), metricStyle))).toBe("300 ×_220.5_mm");
-    expect(seen(printSizes(mm(300), mm(220), inchStyle))).toBe("300 ×_220_mm (about_11_13⁄16 ×_8_11⁄16_in)");
+    expect(seen(printSizes(mm(300), mm(220), inchStyle))).toBe("about_11_13⁄16 ×_8_11⁄16_in (300 ×_220_mm)");
     expect(seen(printSizes(inches("9.75"), inches("8.5"), dual(inchStyle)))).toBe("9_3⁄4 ×_8_1⁄2_in (about_247.5 ×_216_mm)");
   });
 
   test("are printed each in full when only one is on the marks", () => {
-    expect(seen(printSizes(mm(300), inches(9), inchStyle))).toBe("300_mm (about_11_13⁄16_in) ×_9_in");
+    expect(seen(printSizes(mm(300), inches(9), inchStyle))).toBe("about_11_13⁄16_in (300_mm) ×_9_in");
     expect(seen(printSizes(mm(300), lengthOf(rational(40, 3)), metricStyle))).toBe("300_mm ×_about_13.5_mm");
   });
 });
@@ -80,13 +80,13 @@ describe("a thickness", () => {
   test("in millimetres is printed to the hundredth", () => {
     expect(seen(printThickness(mm("0.45"), metricStyle))).toBe("0.45_mm");
     expect(seen(printThickness(mm("0.4567"), metricStyle))).toBe("about_0.46_mm");
-    expect(seen(printThickness(inches(1, 8), metricStyle))).toBe("1⁄8_in (about_3.18_mm)");
+    expect(seen(printThickness(inches(1, 8), metricStyle))).toBe("about_3.18_mm (1⁄8_in)");
   });
 
   test("in an inch project is a fraction on a mark, else to the thousandth", () => {
     expect(seen(printThickness(inches(3, 16), inchStyle))).toBe("3⁄16_in");
     expect(seen(printThickness(inches("0.012"), inchStyle))).toBe("0.012_in");
-    expect(seen(printThickness(mm("0.4"), inchStyle))).toBe("0.4_mm (about_0.016_in)");
+    expect(seen(printThickness(mm("0.4"), inchStyle))).toBe("about_0.016_in (0.4_mm)");
     expect(seen(printThickness(inches(1, 64), inchStyle))).toBe("about_0.016_in");
   });
 

@@ -37,7 +37,7 @@ export function findFaults({ definition, ledger, geometry, parts, holes, thread 
   const spacing = stations.slice(1).map((at, k) => subtractLength(at, stations[k]!)).reduce((least, next) => (isLess(next, least) ? next : least));
   if (isLess(spacing, mm(12))) {
     found.push({
-      code: "stations-too-close", severity: "warn", where: "holes", path: "book/holes",
+      code: "fold-holes-too-close", severity: "warn", where: "holes", path: "book/holes",
       message: `two holes are only ${size(spacing)} apart`,
       consequence: "the fold is weakened there and may tear",
       remedy: "take three holes in place of five, or move the outer holes outwards",
@@ -53,7 +53,7 @@ export function findFaults({ definition, ledger, geometry, parts, holes, thread 
   }
   if (isLess(mm(5), sectionThickness)) {
     found.push({
-      code: "section-too-thick", severity: "warn", where: "section", path: "book/sheets",
+      code: "section-springs-open", severity: "warn", where: "section", path: "book/sheets",
       message: `the section is ${thickness(sectionThickness)} thick; more than 5 mm does not fold well`,
       consequence: "the book springs open, and the innermost pages become much narrower than the outermost",
       remedy: "take fewer sheets or thinner paper, or a binding of several sections",

@@ -72,6 +72,23 @@ function splitPath(path: ThreadPath, number: number, handling: ThreadHandling): 
   return found;
 }
 
+/** A piece of thread as it is cut. */
+export interface CutThread {
+  readonly length: Length;
+  /** One, or two for a piece with a needle at each end. */
+  readonly needles: 1 | 2;
+}
+
+/** The pieces to cut, in the order in which they are sewn: the needlefuls, where two begin as one thread the two together. */
+export function piecesToCut({ needlefuls, twoNeedles }: Thread): readonly CutThread[] {
+  if (!twoNeedles) return needlefuls.map(({ length }) => ({ length, needles: 1 }));
+  return needlefuls.flatMap(({ path, first, length }): readonly CutThread[] => {
+    if (first > 1) return [{ length, needles: 1 }];
+    const half = path % 2 === 1 ? needlefuls.find((each) => each.path === path + 1 && each.first === 1) : undefined;
+    return half ? [{ length: addLengths(length, half.length), needles: 2 }] : [];
+  });
+}
+
 /** Enters what is known of the thread into the ledger: `sewn thread` from the moves, and what follows from it by formulas. */
 export function enterThread(ledger: Ledger, thread: Thread): void {
   const threads = thread.paths.length;

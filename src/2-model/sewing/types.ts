@@ -118,4 +118,6 @@ export interface Thread {
   readonly needlefuls: readonly Needleful[];
   /** All needlefuls as cut: what to have at hand. */
   readonly length: Length;
+  /** Whether the paths come in twos that are the halves of one thread with a needle at each end: their first lengths are cut in one piece. */
+  readonly twoNeedles?: boolean;
 }

@@ -5,6 +5,9 @@ import type { Length } from "../../units/length.ts";
 import { printLength, printThickness } from "../../units/print-length.ts";
 import { findDeviations, findEdgeFaults, findGrainFaults } from "../findings.ts";
 import type { Ledger } from "../ledger.ts";
+import { findPostFaults } from "../posts.ts";
+import { findCutFaults, findPiercingFaults } from "../tool-findings.ts";
+import type { Piercing } from "../tool-findings.ts";
 import type { Finding, Hole, Part, Score } from "../types.ts";
 import type { StubAlbumGeometry } from "./geometry.ts";
 
@@ -22,8 +25,16 @@ export function findFaults(evidence: Evidence): readonly Finding[] {
   const { definition, ledger, parts, holes } = evidence;
   return [
     ...spineFaults(evidence), ...markFaults(evidence), ...stubFaults(evidence), ...jointFaults(evidence), ...pageFaults(evidence), ...postFaults(evidence),
-    ...findEdgeFaults(holes, parts, definition), ...findGrainFaults(parts, definition), ...findDeviations(ledger.values, definition),
+    ...findCutFaults(parts, definition), ...findPiercingFaults([boardPiercing(evidence)], definition), ...findEdgeFaults(holes, parts, definition), ...findGrainFaults(parts, definition), ...findDeviations(ledger.values, definition),
   ];
+}
+
+/** Strip and board are pierced together; the hinge bars the way from the spine side. */
+function boardPiercing({ geometry, parts, holes }: Evidence): Piercing {
+  return {
+    where: "side strips and boards", part: parts.find((part) => part.id === "boards")!, holes: holes.filter((hole) => hole.part === "boards"),
+    from: ["head", "tail", "far edge"], thickness: geometry.posts.stack,
+  };
 }
 
 function spineFaults({ definition, geometry }: Evidence): readonly Finding[] {
@@ -206,33 +217,9 @@ function pageFaults({ definition, geometry, ledger }: Evidence): readonly Findin
 
 function postFaults({ definition, geometry }: Evidence): readonly Finding[] {
   const { posts } = geometry;
-  const size = (length: Parameters<typeof printLength>[0]) => printLength(length, definition.units);
-  const thickness = (length: Parameters<typeof printThickness>[0]) => printThickness(length, definition.units);
-  const found: Finding[] = [];
-  if (!posts.length) {
-    const longestPost = [...definition.book.posts.lengths].sort(compareLengths).at(-1)!;
-    found.push({
-      code: "post-too-short", severity: "stop", where: "posts", path: "book/posts/lengths",
-      message: `the layers are ${thickness(posts.stack)} thick, the longest post to be had is ${size(longestPost)}`,
-      consequence: "the post's cap finds no thread",
-      remedy: `get posts of at least ${thickness(posts.stack)}, or take thinner boards or strips`,
-    });
-  } else if (isLess(addLengths(posts.stack, mm(1)), posts.length)) {
-    found.push({
-      code: "post-too-long", severity: "warn", where: "posts", path: "book/posts/lengths",
-      message: `the shortest post that goes through is ${size(posts.length)}, the layers are ${thickness(posts.stack)}: more than 1 mm longer`,
-      consequence: "the cover rattles on its posts",
-      remedy: `put washers of ${thickness(subtractLength(posts.length, posts.stack))} in all under the caps, or get posts between ${thickness(posts.stack)} and ${thickness(addLengths(posts.stack, mm(1)))}`,
-    });
-  }
-  const outOfOrder = posts.along.some((along, k) => k > 0 && !isLess(addLengths(posts.along[k - 1]!, posts.holeDiameter), along));
-  if (outOfOrder) {
-    found.push({
-      code: "posts-too-close", severity: "stop", where: "posts", path: "book/posts/count",
-      message: `${posts.count} holes of ${thickness(posts.holeDiameter)} do not fit on ${size(geometry.stripHeight)} with ${size(posts.endDistance)} free at each end`,
-      consequence: "the holes would run into each other",
-      remedy: "take fewer posts or a smaller end distance",
-    });
-  }
-  return found;
+  const { lengths } = definition.book.posts;
+  return findPostFaults({
+    ...posts, units: definition.units, lengths, extensions: [], rowHeight: geometry.stripHeight, thinner: "thinner boards or strips",
+    choice: posts.length && { post: posts.length, extensions: [], reach: posts.length },
+  });
 }

@@ -1,6 +1,8 @@
 // Enters what the author gives: sizes of the book section and thicknesses of the materials in hand.
 import type { Definition } from "../../1-definition/types.ts";
 import type { Length } from "../../units/length.ts";
+import { giveAdhesiveLayers, giveThicknesses } from "../given-values.ts";
+import type { Layer } from "../given-values.ts";
 import type { Ledger } from "../ledger.ts";
 import type { ValueOrigin } from "../types.ts";
 
@@ -26,32 +28,19 @@ export function enterMaterials(definition: Definition<"stub-album">, ledger: Led
   give("adhesive clearance", book.pages["adhesive clearance"], "book/pages/adhesive clearance",
     "how far the adhesive keeps away from a stub's crest, so that none oozes out", "common practice, no source");
 
-  const layers: readonly (readonly [name: string, role: string, meaning: string])[] = [
+  const layers: readonly Layer[] = [
     ["card thickness", "card", "caliper of the card"],
     ["strip board thickness", "strip board", "caliper of the hinge's strips"],
     ["cloth thickness", "cloth", "caliper of the hinge cloth"],
     ["page paper thickness", "page paper", "caliper of one page paper"],
     ["lining paper thickness", "lining paper", "caliper of the lining paper"],
   ];
-  for (const [name, role, meaning] of layers) {
-    if (role === "lining paper" && !book.lining) continue;
-    const material = materials[role];
-    if (!material?.thickness) throw new Error(`internal error: material "${role}" has no thickness`);
-    ledger.give(name, material.thickness, material.thicknessFrom === "default" ? "default" : "material", {
-      meaning, shownAs: "thickness",
-      source: material.thicknessFrom === "grammage" ? "grammage × bulk ÷ 1000 (ISO 534, from memory)" : material.thicknessFrom === "default" ? "common practice, no source" : "",
-    });
-  }
+  giveThicknesses(layers.filter(([, role]) => role !== "lining paper" || book.lining), materials, ledger);
   ledger.give("board thickness", book.boards.thickness, origin("book/boards/thickness"), { meaning: "ready-made board", shownAs: "thickness", source: "" });
 
   const glues: readonly (readonly [name: string, job: string])[] = [
     ["stub adhesive thickness", "stubs"], ["hinge adhesive thickness", "hinge"], ["board adhesive thickness", "boards"],
     ["floor adhesive thickness", "floor"], ["page adhesive thickness", "pages"], ["lining adhesive thickness", "lining"],
   ];
-  for (const [name, job] of glues) {
-    if (job === "lining" && !book.lining) continue;
-    const adhesive = adhesives[job];
-    if (!adhesive) throw new Error(`internal error: no adhesive for "${job}"`);
-    ledger.give(name, adhesive.thickness, "material", { meaning: `layer left by ${adhesive.name}`, shownAs: "thickness", source: "common practice, no source" });
-  }
+  giveAdhesiveLayers(glues.filter(([, job]) => job !== "lining" || book.lining), adhesives, ledger);
 }

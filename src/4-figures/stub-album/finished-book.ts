@@ -1,6 +1,7 @@
 // Figure: the finished book standing a little open, pictorial; large on the booklet's cover.
 import type { DrawingInput } from "../binding.ts";
 import type { FigureDraft } from "../figure.ts";
+import { scaleWords } from "../scale.ts";
 import { drawOpenBook } from "./open-book.ts";
 import { sectionWords } from "../bench/section-words.ts";
 
@@ -21,9 +22,4 @@ export function drawFinishedBook(input: DrawingInput<"stub-album">): FigureDraft
       + `${geometry.closureLength ? " A ribbon to tie hangs from the middle of each board’s fore-edge." : ""}${geometry.bookmarkLength ? " The end of a bookmark shows at the tail." : ""} Shut, the book is ${sizes}.`,
     items,
   };
-}
-
-/** "about 1:2.6": the room is filled, so the scale is no round number. */
-export function scaleWords(factor: number): string {
-  return factor > 1 ? `about ${factor.toFixed(1)}:1` : `about 1:${(1 / factor).toFixed(1)}`;
 }

@@ -4,7 +4,7 @@ import type { DrawingInput } from "../binding.ts";
 import { placeAtScale } from "../figure.ts";
 import type { FigureDraft } from "../figure.ts";
 import { leaderAnywhere } from "../leaders.ts";
-import { scaleWords } from "./finished-book.ts";
+import { scaleWords } from "../scale.ts";
 import { drawOpenBook } from "./open-book.ts";
 import { sectionWords } from "../bench/section-words.ts";
 

@@ -1,0 +1,116 @@
+// What is wrong or risky about a link stitch, each with the numbers behind it, the consequence and the remedy.
+import type { Definition } from "../../1-definition/types.ts";
+import { addLengths, isLess, mm, multiplyLength } from "../../units/length.ts";
+import type { Length } from "../../units/length.ts";
+import { printLength, printThickness } from "../../units/print-length.ts";
+import { findDeviations, findEdgeFaults, findGrainFaults } from "../findings.ts";
+import type { Ledger } from "../ledger.ts";
+import { findThreadFaults } from "../sewing/findings.ts";
+import type { Thread } from "../sewing/types.ts";
+import { findTextBlockFaults } from "../text-block/findings.ts";
+import { findStationFaults } from "../text-block/stations.ts";
+import type { Finding, Hole, Part } from "../types.ts";
+import type { LinkStitchGeometry } from "./geometry.ts";
+
+interface Evidence {
+  readonly definition: Definition<"link-stitch">;
+  readonly ledger: Ledger;
+  readonly geometry: LinkStitchGeometry;
+  readonly thread: Thread;
+  readonly parts: readonly Part[];
+  readonly holes: readonly Hole[];
+}
+
+/** All findings of a link stitch; `stop` means that the book cannot be made as defined. */
+export function findFaults(evidence: Evidence): readonly Finding[] {
+  const { definition, ledger, geometry, parts, holes } = evidence;
+  return [
+    ...stationFaults(evidence), ...boardFaults(evidence), ...coveringFaults(evidence),
+    ...findTextBlockFaults(geometry.text, definition, ledger), ...findStationFaults(geometry.stations, definition, "book/sewing", ledger),
+    ...findThreadFaults(evidence.thread, definition.book.thread.needleful, definition, "book/thread/needleful"),
+    ...findEdgeFaults(holes.filter(({ part }) => part === "boards"), parts, definition, { path: "book/boards/hole distance", remedy: "set the holes further from the edge, or make them smaller" }),
+    ...findGrainFaults(parts, definition), ...findDeviations(ledger.values, definition),
+  ];
+}
+
+/** A section thicker than this is hard to pierce and pulls its outer sheets short: common practice, no source. */
+const thickestSection = mm(4);
+/** Nearer to head or tail the thread tears out of the fold: common practice, no source, 10 to 20 mm. */
+const leastEnd = mm(8);
+
+function stationFaults({ definition, geometry }: Evidence): readonly Finding[] {
+  const size = (length: Length): string => printLength(length, definition.units);
+  const thickness = (length: Length): string => printThickness(length, definition.units);
+  const found: Finding[] = [];
+  if (geometry.needles === 2 && geometry.stations.length % 2 === 1) {
+    found.push({
+      code: "stations-odd", severity: "stop", where: "sewing stations", path: "book/sewing/stations",
+      message: `two needles work on pairs of stations, and ${geometry.stations.length} stations leave one over`,
+      consequence: "the last station would have no thread",
+      remedy: `take ${geometry.stations.length - 1 < 2 ? "" : `${geometry.stations.length - 1} or `}${geometry.stations.length + 1} stations, or one curved needle`,
+    });
+  }
+  for (const [end, distance] of [["head", geometry.stationEnds.head], ["tail", geometry.stationEnds.tail]] as const) {
+    if (!isLess(distance, leastEnd)) continue;
+    found.push({
+      code: "station-near-edge", severity: "warn", where: "sewing stations", path: `book/sewing/station from ${end}`,
+      message: `the station at the ${end} is ${size(distance)} from the edge of the pages; at least ${size(leastEnd)} are needed`,
+      consequence: "the thread tears out of the fold when the book is opened",
+      remedy: `set it further in; 10 to 20 mm are usual`,
+    });
+  }
+  if (isLess(thickestSection, geometry.text.sectionThickness)) {
+    found.push({
+      code: "section-too-thick", severity: "warn", where: "sections", path: "book/text block/folded sheets",
+      message: `a section is ${thickness(geometry.text.sectionThickness)} thick, more than ${thickness(thickestSection)}`,
+      consequence: "the awl wanders, the holes of inner and outer sheets miss each other, and the stitches gape",
+      remedy: "take fewer folded sheets in a section and more sections, or thinner paper",
+    });
+  }
+  return found;
+}
+
+function boardFaults({ definition, geometry }: Evidence): readonly Finding[] {
+  const thickness = (length: Length): string => printThickness(length, definition.units);
+  // At a hole thread lies once through it; when the next stitch is pulled under it, needle and thread pass beside it.
+  const needed = multiplyLength(geometry.text.threadThickness, 2);
+  if (!isLess(geometry.holeDiameter, needed)) return [];
+  return [{
+    code: "hole-too-small", severity: "warn", where: "board", path: "book/boards/hole diameter",
+    message: `the holes of the boards are ${thickness(geometry.holeDiameter)} wide, the thread is ${thickness(geometry.text.threadThickness)} thick`,
+    consequence: "needle and thread stick in the hole, and pulling tears the covering",
+    remedy: `make the holes at least ${thickness(needed)} wide, or take thinner thread`,
+  }];
+}
+
+function coveringFaults({ definition, geometry }: Evidence): readonly Finding[] {
+  if (!geometry.covered) return [];
+  const size = (length: Length): string => printLength(length, definition.units);
+  const found: Finding[] = [];
+  const least = isLess(geometry.boardHeight, geometry.boardWidth) ? geometry.boardHeight : geometry.boardWidth;
+  if (!isLess(multiplyLength(geometry.turnIn, 2), least)) {
+    found.push({
+      code: "turn-in-too-deep", severity: "stop", where: "turn-in", path: "book/turn in",
+      message: `the turn-ins from two edges, ${size(geometry.turnIn)} each, meet on a board of ${size(least)}`,
+      consequence: "they would lie on top of each other",
+      remedy: "make the turn-in smaller",
+    });
+  }
+  if (!isLess(geometry.cornerDistance, geometry.turnIn)) {
+    found.push({
+      code: "corner-cut-too-far", severity: "warn", where: "covering", path: "book/turn in",
+      message: `the corner is cut ${printThickness(geometry.cornerDistance, definition.units)} from the board, the turn-in is only ${size(geometry.turnIn)}`,
+      consequence: "the corners will be bulky",
+      remedy: "make the turn-in deeper or take thinner board",
+    });
+  }
+  if (geometry.lining && !isLess(addLengths(geometry.lining.inset, mm(2)), geometry.turnIn)) {
+    found.push({
+      code: "lining-misses-turn-in", severity: "warn", where: "lining paper", path: "book/turn in",
+      message: `the lining stops ${size(geometry.lining.inset)} from the board's edges, the turn-in reaches only ${size(geometry.turnIn)} in`,
+      consequence: "the lining hardly covers the edge of the turn-in, and bare board shows between them",
+      remedy: `make the turn-in at least ${size(addLengths(geometry.lining.inset, mm(5)))} deep`,
+    });
+  }
+  return found;
+}
