@@ -69,7 +69,7 @@ describe("the way of the thread", () => {
 describe("findings", () => {
   it("warns of thick sections, of creep beyond the cover, of holes too close and of long unsewn ends", () => {
     expect(codesOf({ book: { sheets: 20 }, thickness: { "text paper": mm("0.2") } })).toContain("section-springs-open");
-    expect(codesOf({ book: { sheets: 20, trim: false } })).toContain("creep-shows");
+    expect(codesOf({ book: { sheets: 20, trim: false } })).toContain("creep-beyond-square");
     expect(codesOf({ book: { holes: { count: "5", "end distance": mm(85) } } })).toEqual(expect.arrayContaining(["fold-holes-too-close", "ends-unsewn"]));
     expect(codesOf({})).toEqual(["grain-unknown"]);
   });

@@ -61,7 +61,7 @@ export function findFaults({ definition, ledger, geometry, parts, holes, thread 
   }
   if (!isTrimmed && isLess(noLength, creep) && !isLess(creep, square)) {
     found.push({
-      code: "creep-shows", severity: "warn", where: "cover", path: "book/trim",
+      code: "creep-beyond-square", severity: "warn", where: "cover", path: "book/trim",
       message: `the innermost leaf may stand out ${thickness(creep)} beyond the outermost, as much as the cover's square of ${thickness(square)} or more`,
       consequence: "seen from the fore-edge, the middle pages form a step that bends and soils",
       remedy: "trim the fore-edge, or give the cover a wider square",
