@@ -55,14 +55,14 @@ export function findGrainFaults(parts: readonly Part[], definition: Definition):
     if (!fits.includes("across the grain")) {
       found.push({
         code: "larger-than-sheet", severity: "stop", where: part.name, path,
-        message: `the ${part.name} is ${printSizes(part.height, part.width, definition.units)}, larger than any sheet of ${material.name} (${sheetText})`,
+        message: `${printSizes(part.height, part.width, definition.units)} for the ${part.name} is larger than any sheet of ${material.name} (${sheetText})`,
         consequence: "it cannot be cut in one piece",
         remedy: "name a larger sheet, or change the size of the book",
       });
     } else {
       found.push({
         code: "grain-across", severity: "warn", where: part.name, path,
-        message: `the ${part.name}, ${printSizes(part.height, part.width, definition.units)}, fits a sheet of ${material.name} (${sheetText}) only with the grain across its height`,
+        message: `${printSizes(part.height, part.width, definition.units)} for the ${part.name} fits a sheet of ${material.name} (${sheetText}) only with the grain across its height`,
         consequence: "boards and pages warp when glued, folds crack",
         remedy: "use a larger sheet, or one with the grain the other way",
       });

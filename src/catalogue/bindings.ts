@@ -3,6 +3,8 @@
 /** Name and one-line description of each binding, by id. */
 export const bindings = {
   "stub-album": { name: "stub album", about: "stubs folded from one strip of card, boards joined by a covered hinge, screw posts" },
+  pamphlet: { name: "pamphlet", about: "one section of folded sheets, sewn through the fold into a soft cover" },
+  "stab-binding": { name: "stab binding", about: "single or folded leaves, sewn through the side in one of four traditional patterns" },
   "link-stitch": { name: "link stitch", about: "folded sections linked to each other and to two boards by the sewing thread, spine left open" },
   "case-binding": { name: "case binding", about: "sections sewn on tapes or leaves glued, lined spine, hard case in full, quarter or half cloth" },
   "post-album": { name: "post album", about: "single leaves side-bound with screw posts, guards between them, covers with a hinge strip" },

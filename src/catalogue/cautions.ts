@@ -33,13 +33,13 @@ export const cautions = {
   },
   needle: {
     signal: "CAUTION",
-    hazard: "A needle is hard to see on a bench and slips through thin board.",
+    hazard: "A needle is hard to see on a bench, and it goes through suddenly.",
     consequence: "It can prick the hand under the work.",
     avoid: "Push it away from the other hand, keep it in a pin cushion or cork when it is not in use, and count needles back.",
   },
   awl: {
     signal: "CAUTION",
-    hazard: "An awl goes through suddenly when the board gives way.",
+    hazard: "An awl goes through suddenly when the work gives way.",
     consequence: "It can stab the hand behind the work.",
     avoid: "Pierce downwards into a cork mat or waste board, never towards a hand; hold the work at the side. Put a cork on the point afterwards.",
   },

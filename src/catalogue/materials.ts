@@ -22,6 +22,8 @@ export const usualMaterials = {
   boards: { name: "ready-made boards", thickness: null, grain: "unknown", source },
   cloth: { name: "book cloth, paper-backed", thickness: mm("0.3"), grain: "unknown", source },
   "page paper": { name: "page paper, about 160 g/m²", thickness: mm("0.2"), grain: "unknown", source },
+  "text paper": { name: "text paper, about 100 g/m²", thickness: mm("0.125"), grain: "unknown", source },
+  "cover paper": { name: "cover paper, about 240 g/m²", thickness: mm("0.3"), grain: "unknown", source },
   "lining paper": { name: "lining paper, about 90 g/m²", thickness: mm("0.12"), grain: "unknown", source },
   "hinge tape": { name: "self-adhesive cloth tape", thickness: mm("0.15"), grain: "none", source },
   ribbon: { name: "ribbon", thickness: mm("0.2"), grain: "none", source },

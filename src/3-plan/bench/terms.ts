@@ -14,6 +14,7 @@ const meanings = {
   "swell": "what the sewing thread adds to the thickness at the spine",
   "bone folder": "a smooth flat tool for scoring, creasing and rubbing down",
   "closure": "the pair of ribbons that tie the book shut",
+  "fold": "where a sheet is bent double; the holes of a sewn section lie in it",
   "fore-edge": "the edge opposite the spine, where the book opens",
   "grain": "the direction in which the fibres of paper or board lie; it bends more easily along the grain",
   "head, tail": "the top and the bottom of the book when it stands on a shelf",
@@ -23,8 +24,10 @@ const meanings = {
   "mountain fold, valley fold": "folded away from you, folded towards you, seen from the inside of the book",
   "opening": "two facing pages",
   "post": "a screw with a hollow barrel and a cap that holds layers together",
+  "pass": "what the needle does from one stop to the next; each has a small drawing",
   "running dimension": "a position measured from one edge, not from its neighbour, so that errors do not add up",
   "score": "a line pressed into card so that it folds there",
+  "spine edge": "the edge along which a book is sewn",
   "square": "how far a board reaches beyond the pages",
   "turn-in": "cloth folded over an edge and glued down inside",
 } as const;

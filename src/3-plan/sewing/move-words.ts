@@ -26,7 +26,7 @@ export function wordsForMove(move: Move, path: ThreadPath): string {
     case "hole": return move.from.side === "within" ? `out at ${to} on the ${move.to.side}` : throughWords[move.to.side](to);
     case "run": return `${sideWords[move.to.side]} to ${to}`;
     case "tape": return `over tape ${nameOf(move.tape)} to ${to}`;
-    case "edge": return move.to.place === move.from.place ? `${edgeWords[move.edge]} back to ${to}` : `${edgeWords[move.edge]} to ${to}`;
+    case "edge": return move.to.place === move.from.place ? `${edgeWords[move.edge]} and back to ${to}` : `${edgeWords[move.edge]} to ${to}`;
     case "link": return `under the stitch below${move.to.place === move.from.place ? "" : ` and on to ${to}`}`;
     case "kettle": return `under the stitch below and up to ${to}`;
     case "knot": return "tie a knot";
@@ -35,7 +35,24 @@ export function wordsForMove(move: Move, path: ThreadPath): string {
 
 /** The moves of one pass in order, as a sentence without its full stop; all moves without a pass. */
 export function wordsForPass(path: ThreadPath, pass?: number): string {
-  const moves = path.moves.filter((move) => pass === undefined || move.pass === pass);
-  const text = moves.map((move) => wordsForMove(move, path)).join(", ");
+  return sentence(movesOf(path, pass).map((move) => wordsForMove(move, path)));
+}
+
+/** The same with the stitches numbered in brackets, as the drawing of a pass numbers them; a pass of one stitch has no numbers. */
+export function numberedWordsForPass(path: ThreadPath, pass: number): string {
+  const moves = movesOf(path, pass);
+  const stitches = moves.filter(({ kind }) => kind !== "hole" && kind !== "knot");
+  return sentence(moves.map((move) => {
+    const number = stitches.indexOf(move) + 1;
+    return `${number > 0 && stitches.length > 1 ? `(${number}) ` : ""}${wordsForMove(move, path)}`;
+  }));
+}
+
+function movesOf(path: ThreadPath, pass: number | undefined): readonly Move[] {
+  return path.moves.filter((move) => pass === undefined || move.pass === pass);
+}
+
+function sentence(phrases: readonly string[]): string {
+  const text = phrases.join(", ");
   return text.slice(0, 1).toUpperCase() + text.slice(1);
 }

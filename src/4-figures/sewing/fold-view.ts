@@ -1,16 +1,17 @@
 // Sewing through a fold, seen along the section: the inside of the fold above, the outside below, the thread rising and falling through the holes.
 import { line, polyline, rectangle } from "../../geometry/path.ts";
-import { between, distance, point, subtractPoints } from "../../geometry/point.ts";
+import { point } from "../../geometry/point.ts";
 import type { Point } from "../../geometry/point.ts";
 import { toMillimetres } from "../../units/length.ts";
 import type { Length } from "../../units/length.ts";
 import type { Move, Place, Side, Spot, ThreadPath } from "../../2-model/sewing/types.ts";
-import { arrowhead, dot } from "../arrows.ts";
+import { dot } from "../arrows.ts";
 import { leaderAnywhere } from "../leaders.ts";
 import type { Placeable } from "../place.ts";
 import { area, centredLabel, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
 import type { LineKind } from "../types.ts";
+import { arrowOn } from "./thread-lines.ts";
 
 /** A fold with its thread. */
 export interface FoldView {
@@ -107,9 +108,7 @@ function pointsOf(move: Move, lanes: ReadonlyMap<number, Point>, y: (side: Side)
 
 function arrowsOn(points: readonly Point[]): readonly SceneItem[] {
   const [from, to] = [points[0], points.at(-1)];
-  if (!from || !to || distance(from, to) < 4) return [];
-  const long = distance(from, to);
-  return [arrowhead(between(from, to, 0.5 + 1.2 / long), subtractPoints(to, from), "", 2.4)];
+  return from && to ? arrowOn(from, to, true) : [];
 }
 
 /** The two ends hang where the thread was begun and where it ends, leaning apart. */

@@ -1,10 +1,10 @@
 // One pass of the needle on a face of the work: earlier passes thin below, this one heavy, holes with their names, where it begins and ends.
-import { circle } from "../../geometry/path.ts";
-import { point, polar } from "../../geometry/point.ts";
+import { circle, pathPoints } from "../../geometry/path.ts";
+import { between, point, polar } from "../../geometry/point.ts";
 import type { Point } from "../../geometry/point.ts";
 import type { Move, Place } from "../../2-model/sewing/types.ts";
 import { drawLeader } from "../leaders.ts";
-import { rerunnable } from "../place.ts";
+import { placeLabels, rerunnable } from "../place.ts";
 import type { Placeable } from "../place.ts";
 import { area, centredLabel, smallestType, stroke } from "../scene.ts";
 import type { PathItem, SceneItem, TextItem } from "../scene.ts";
@@ -29,6 +29,8 @@ export interface PassView extends ThreadFace {
 export interface PassDrawing {
   readonly items: readonly SceneItem[];
   readonly labels: readonly Placeable[];
+  /** The numbers of the stitches in the order of sewing, for `placeOrder`; none in a pass of one stitch. */
+  readonly order: readonly Placeable[];
 }
 
 /** Draws the thread of one pass over that of the passes before. */
@@ -37,6 +39,7 @@ export function drawPass(view: PassView): PassDrawing {
   const before = path.moves.filter((move) => pass === 0 || move.pass < pass);
   const now = path.moves.filter((move) => move.pass === pass);
   const holes = [...path.places.values()].filter(({ kind }) => kind === "hole");
+  const stitches = now.filter((move) => moveLines(view, move, false).length > 0);
   const first = now[0];
   const last = now.at(-1);
   const at = (id: string): Point => view.at(path.places.get(id)!);
@@ -48,7 +51,29 @@ export function drawPass(view: PassView): PassDrawing {
       ...(last ? [stroke(circle(at(last.to.place), ringRadius), "outline")] : []),
     ],
     labels: holes.map((hole) => holeName(view, hole)),
+    order: stitches.length < 2 ? [] : stitches.map((move, index) => orderMark(view, move, index + 1)),
   };
+}
+
+/** The stitch's number in the pass, ringed, beside the middle of its line. */
+function orderMark(view: PassView, move: Move, number: number): Placeable {
+  const name = `${view.name ?? "pass"} stitch ${number}`;
+  const lines = moveLines(view, move, false).flatMap((item) => pathPoints(item.path)[0] ?? []);
+  const [from, to] = [lines[0]!, lines.at(-1)!];
+  const spots = [0.3, 0.72, 0.5, 0.2, 0.85].map((share) => between(from, to, share));
+  const candidates = [2.7, 3.4, 4.2].flatMap((away) => [90, 0, 180, 270, 45, 135, 315, 225].flatMap((direction) => spots.map((at) => polar(at, away, direction))));
+  return { name, candidates: rerunnable(() => candidates.map((centre) => [area(circle(centre, 1.65), "plate", "edge", name), centredLabel(name, `${number}`, centre, { size: smallestType })]).values()) };
+}
+
+/** Adds the stitches' numbers where all of them find a place; where one does not, none is drawn, and the words alone give the order. */
+export function placeOrder(items: readonly SceneItem[], order: readonly Placeable[]): readonly SceneItem[] {
+  let first: readonly string[] = [];
+  for (let round = 0; round < 6; round += 1) {
+    const placed = placeLabels(items, order, { clearance: 0.2, first });
+    if (placed.unplaced.length === 0) return placed.items;
+    first = [...new Set([...placed.unplaced, ...first])];
+  }
+  return items;
 }
 
 /** Thread that lies where other thread lies already is drawn once. */
@@ -80,4 +105,4 @@ function* nameCandidates(name: string, text: string, target: Point, directions: 
 }
 
 /** What the marks of a pass mean: for captions. */
-export const passCaption = "Heavy: the thread of this pass, in the direction of the arrows; thin: sewn before; dashed: on the far side. A dot marks where the pass begins, a ring where it ends.";
+export const passCaption = "Heavy: the thread of this pass, in the direction of the arrows; thin: sewn before; dashed: on the far side. A dot marks where the pass begins, a ring where it ends; ringed numbers give the order of the stitches.";

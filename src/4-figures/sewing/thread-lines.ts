@@ -1,10 +1,10 @@
 // Thread as lines on paper: this pass heavy, earlier passes thin, the far side dashed and set a little aside, arrows in the sewing direction.
-import { curve, polyline } from "../../geometry/path.ts";
+import { curve, polygon, polyline } from "../../geometry/path.ts";
 import { addPoints, between, distance, midpoint, point, quarterLeft, scalePoint, subtractPoints, unitVector } from "../../geometry/point.ts";
 import type { Point } from "../../geometry/point.ts";
 import type { Move, Place, Side, ThreadPath } from "../../2-model/sewing/types.ts";
 import { arrowhead } from "../arrows.ts";
-import { stroke } from "../scene.ts";
+import { area, stroke } from "../scene.ts";
 import type { PathItem } from "../scene.ts";
 import type { LineKind } from "../types.ts";
 
@@ -23,7 +23,7 @@ export interface ThreadFace {
   catchOf?(move: Move): Point | null;
 }
 
-/** Arrowheads on thread are shorter than those of dimensions and are left out on shorter lines than this. */
+/** Lines shorter than this bear no arrowhead. */
 const shortestWithArrow = 3.2;
 
 /** The lines of one move; `isNew` draws it heavy and with an arrow. */
@@ -41,7 +41,7 @@ export function moveLines(face: ThreadFace, move: Move, isNew: boolean): readonl
     case "tape": {
       const near = isNear(move.to.side);
       const [a, b] = near ? [from, to] : setAside(from, to, away);
-      return [stroke(polyline([a, b]), kindOf(near)), ...arrowOn(a, b, isNew)];
+      return [stroke(polyline([a, b]), kindOf(near)), ...arrowOn(a, b, isNew, near ? 0.5 : 0.34)];
     }
     case "edge": {
       // Both halves lie over each other where the thread comes back to its hole: only the near one is seen.
@@ -63,12 +63,16 @@ function setAside(from: Point, to: Point, away: Point): readonly [Point, Point] 
   return [addPoints(from, by), addPoints(to, by)];
 }
 
-function arrowOn(from: Point, to: Point, isNew: boolean): readonly PathItem[] {
+/** An arrowhead that stands out beyond the heavy line it lies on, its middle at `share` of the way; none on a line that is too short. */
+export function arrowOn(from: Point, to: Point, isNew: boolean, share = 0.5): readonly PathItem[] {
   const long = distance(from, to);
   if (!isNew || long < shortestWithArrow) return [];
-  const length = Math.min(2.4, long * 0.55);
-  const tip = between(from, to, 0.5 + length / 2 / long);
-  return [arrowhead(tip, subtractPoints(to, from), "", length)];
+  const length = Math.min(3.4, long * 0.7);
+  const forward = unitVector(subtractPoints(to, from));
+  const tip = between(from, to, share + length / 2 / long);
+  const tail = subtractPoints(tip, scalePoint(forward, length));
+  const half = scalePoint(quarterLeft(forward), Math.min(1.35, length * 0.42));
+  return [area(polygon([tip, addPoints(tail, half), subtractPoints(tail, half)]), "arrow", "none")];
 }
 
 /** Under an earlier stitch: out to it on one side, back on the other. */
