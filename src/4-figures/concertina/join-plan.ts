@@ -1,6 +1,6 @@
 // Figure `join-plan`: the whole strip drawn open and seen from its head, with its pieces and tabs.
-import { line, polyline } from "../../geometry/path.ts";
-import { between, point } from "../../geometry/point.ts";
+import { polyline } from "../../geometry/path.ts";
+import { addPoints, between, point } from "../../geometry/point.ts";
 import type { Point } from "../../geometry/point.ts";
 import type { DrawingInput } from "../binding.ts";
 import { placeEvery } from "../figure.ts";
@@ -15,7 +15,7 @@ import { zigzagPoints } from "./zigzag.ts";
 type Input = DrawingInput<"concertina">;
 
 /** On paper: the whole zigzag, its widest panel, its rise, and the space between two layers. */
-const room = { width: 136, panel: 12, rise: 13, layer: 0.9 } as const;
+const room = { width: 136, panel: 12, rise: 13, layer: 1.1 } as const;
 
 /** Figure `join-plan`; none for a strip in one piece. */
 export function drawJoinPlan(input: Input): FigureDraft | null {
@@ -30,7 +30,7 @@ export function drawJoinPlan(input: Input): FigureDraft | null {
   const fixed = [...strips.flatMap((strip, index) => drawStrip(points, strip, index, strips.length)), ...brackets(input, points)];
   const bounds = { left: -14, right: points[panels]!.x + 20, top: -40, bottom: 40 };
   const labels: readonly Placeable[] = [
-    leaderAnywhere({ name: "first join", text: [`join at fold ${joins[0]}:`, "a valley, tab behind"], target: point(first.x + 0.6, first.y + 0.6), end: "arrow", directions: [300, 290, 310, 280, 320], reach: 11 }),
+    leaderAnywhere({ name: "first join", text: [`join at fold ${joins[0]}:`, "a valley, tab behind"], target: behind(first, points[joins[0]! + 1]!, 0.08), end: "arrow", directions: [290, 280, 300, 270, 310, 260], reach: 14 }),
     leaderAnywhere({ name: "panel 1", text: "panel 1", target: between(points[0]!, points[1]!, 0.2), directions: [120, 110, 135, 90], reach: 6 }),
     leaderAnywhere({ name: "last panel", text: `panel ${panels}`, target: between(points[panels]!, points[panels - 1]!, 0.25), directions: [50, 60, 40, 70, 30], reach: 6 }),
     { name: "front", candidates: [7, 10, 13].map((up) => [label("front", "front: the side that you read", point((points[panels]!.x) / 2, -room.rise - up), { anchor: "middle" })]) },
@@ -53,12 +53,15 @@ function drawStrip(points: readonly Point[], strip: Input["model"]["geometry"]["
   const joinAt = points[to]!;
   const next = points[to + 1];
   const tab: readonly SceneItem[] = strip.hasTab && next && index < count - 1
-    ? [stroke(line(joinAt, lower(between(joinAt, next, 0.45))), "outline", "")] : [];
+    ? [stroke(polyline([joinAt, behind(joinAt, next, 0), behind(joinAt, next, 0.45)]), "edge")] : [];
   return [group(`strip ${strip.n}`, [stroke(polyline(chain), "outline"), ...tab])];
 }
 
-function lower({ x, y }: Point): Point {
-  return point(x + 0.9, y + room.layer);
+/** So far along a rising panel, and behind it. */
+function behind(foot: Point, top: Point, share: number): Point {
+  const [across, rise] = [top.x - foot.x, foot.y - top.y];
+  const length = Math.hypot(across, rise);
+  return addPoints(between(foot, top, share), point((room.layer * rise) / length, (room.layer * across) / length));
 }
 
 /** A bracket under each strip with its number. */
@@ -68,7 +71,7 @@ function brackets({ model }: Input, points: readonly Point[]): readonly SceneIte
     const [left, right] = [points[strip.firstPanel - 1]!.x + 0.5, points[strip.firstPanel - 1 + strip.panels]!.x - 0.5];
     const name = `number ${strip.n}`;
     return group(name, [
-      stroke(polyline([point(left, y - 1), point(left, y), point(right, y), point(right, y - 1)]), "dimension", name),
+      stroke(polyline([point(left, y - 1), point(left, y), point(right, y), point(right, y - 1)]), "edge"),
       label(name, String(strip.n), point((left + right) / 2, y + 3), { anchor: "middle", size: smallestType, weight: 600 }),
     ]);
   });
