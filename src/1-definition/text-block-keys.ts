@@ -1,6 +1,6 @@
 // The keys by which bindings sewn from sections describe their text block and its stations, shared so that they mean the same everywhere.
 import { usualMaterials } from "../catalogue/materials.ts";
-import { sewnMaterials } from "../catalogue/sewn-materials.ts";
+import { usualMaterials } from "../catalogue/materials.ts";
 import { inches, mm } from "../units/length.ts";
 import type { Length } from "../units/length.ts";
 import type { MaterialRole } from "./binding-definition.ts";
@@ -104,7 +104,7 @@ export function plainStations(context: FieldContext, usual: {
 
 /** The materials of a text block, to be spread among those of its binding. */
 export const textBlockMaterials = {
-  "text paper": { about: "The paper of the pages.", usual: sewnMaterials["text paper"], keys: "sheet" },
+  "text paper": { about: "The paper of the pages.", usual: usualMaterials["text paper"], keys: "sheet" },
   thread: { about: "The sewing thread; its thickness is its diameter, not flattened.", usual: usualMaterials.thread, keys: "band" },
 } as const satisfies Readonly<Record<string, MaterialRole>>;
 
