@@ -1,6 +1,5 @@
 // The keys by which bindings sewn from sections describe their text block and its stations, shared so that they mean the same everywhere.
 import { usualMaterials } from "../catalogue/materials.ts";
-import { usualMaterials } from "../catalogue/materials.ts";
 import { inches, mm } from "../units/length.ts";
 import type { Length } from "../units/length.ts";
 import type { MaterialRole } from "./binding-definition.ts";
