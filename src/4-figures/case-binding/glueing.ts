@@ -8,9 +8,10 @@ import { dimension } from "../dimensions.ts";
 import { placeEvery } from "../figure.ts";
 import { areaLabel, leaderAnywhere } from "../leaders.ts";
 import { movementArrow } from "../movement.ts";
-import { area, stroke } from "../scene.ts";
+import { fullColumn } from "../scale.ts";
+import { area, sceneBox, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
-import { viewsBeside, withHeading } from "../views.ts";
+import { viewsBelow, viewsBeside, withHeading } from "../views.ts";
 import { sectionWords } from "../bench/section-words.ts";
 
 type Input = DrawingInput<"case-binding">;
@@ -110,7 +111,7 @@ export const drawEndpapers: DrawFigure<"case-binding"> = (input) => {
     dimension({ name: "tip", from: point(0, height + 4), to: point(line_, height + 4), side: "below", text: tip, offset: 5 }),
     leaderAnywhere({ name: "endpaper", text: [words.part("endpaper"), "folded, fold at the left"], target: point(line_ * 0.5, 4), end: "none", directions: [110, 100, 120], reach: 10 }),
     areaLabel("waste", "waste paper", [point(line_ + (width - line_) / 2, height * 0.5)]),
-    leaderAnywhere({ name: "adhesive", text: glue, target: point(line_ / 2, height * 0.3), directions: [180, 170, 190], reach: 9 }),
+    leaderAnywhere({ name: "adhesive", text: words.adhesiveLines("endpapers"), target: point(line_ / 2, height * 0.3), directions: [180, 170, 190], reach: 9 }),
   ]);
   const sheet = (y: number, left: number): Path => [
     { kind: "move", to: point(54, y - 1.4) }, { kind: "line", to: point(left + 1.4, y - 1.4) }, { kind: "curve", control1: point(left - 0.5, y - 1.4), control2: point(left - 0.5, y + 1.4), to: point(left + 1.4, y + 1.4) }, { kind: "line", to: point(54, y + 1.4) },
@@ -123,7 +124,7 @@ export const drawEndpapers: DrawFigure<"case-binding"> = (input) => {
     stroke(wavyLine(point(54, -3), point(54, 27)), "edge"),
   ], [
     leaderAnywhere({ name: "front endpaper", text: words.part("endpaper"), target: point(24, -1.4), end: "arrow", directions: [60, 75, 45], reach: 8 }),
-    leaderAnywhere({ name: "line", text: `adhesive, ${tip} wide`, target: point(5, 2), directions: [160, 150, 170], reach: 10 }),
+    leaderAnywhere({ name: "line", text: ["adhesive,", `${tip} wide`], target: point(5, 2), directions: [160, 150, 170], reach: 10 }),
     leaderAnywhere({ name: "sections", text: geometry.sewing ? "sections" : "leaves", target: point(48, 14), directions: [0, 10, -10], reach: 9 }),
   ]);
   return {
@@ -131,6 +132,13 @@ export const drawEndpapers: DrawFigure<"case-binding"> = (input) => {
     title: "Tipping on the endpapers",
     caption: `Left: an endpaper masked with waste paper so that ${tip} along its fold stay free for ${glue}. Right: the text block from the head with an endpaper tipped on at front and back. Not to scale.`,
     alternative: `A folded endpaper lies with its fold at the left; waste paper covers it but for a strip ${tip} wide along the fold, which is brushed with ${glue}. Seen from the head, one endpaper lies on the ${geometry.sewing ? "first section" : "front"} and one under the ${geometry.sewing ? "last" : "back"}, each held along its fold only.`,
-    items: viewsBeside([plan, edge], 12),
+    items: besideOrBelow(plan, edge),
   };
 };
+
+/** Two views beside each other, or below where long names make them too wide for the column. */
+function besideOrBelow(first: readonly SceneItem[], second: readonly SceneItem[]): readonly SceneItem[] {
+  const beside = viewsBeside([first, second], 12);
+  const box = sceneBox(beside)!;
+  return box.right - box.left + 3 <= fullColumn ? beside : viewsBelow([first, second]);
+}
