@@ -8,10 +8,9 @@ import { dimension } from "../dimensions.ts";
 import { placeEvery } from "../figure.ts";
 import { areaLabel, leaderAnywhere } from "../leaders.ts";
 import { movementArrow } from "../movement.ts";
-import { fullColumn } from "../scale.ts";
-import { area, sceneBox, stroke } from "../scene.ts";
+import { area, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
-import { viewsBelow, viewsBeside, withHeading } from "../views.ts";
+import { viewsBeside, withHeading } from "../views.ts";
 import { sectionWords } from "../bench/section-words.ts";
 
 type Input = DrawingInput<"case-binding">;
@@ -132,13 +131,6 @@ export const drawEndpapers: DrawFigure<"case-binding"> = (input) => {
     title: "Tipping on the endpapers",
     caption: `Left: an endpaper masked with waste paper so that ${tip} along its fold stay free for ${glue}. Right: the text block from the head with an endpaper tipped on at front and back. Not to scale.`,
     alternative: `A folded endpaper lies with its fold at the left; waste paper covers it but for a strip ${tip} wide along the fold, which is brushed with ${glue}. Seen from the head, one endpaper lies on the ${geometry.sewing ? "first section" : "front"} and one under the ${geometry.sewing ? "last" : "back"}, each held along its fold only.`,
-    items: besideOrBelow(plan, edge),
+    items: viewsBeside([plan, edge], 12),
   };
 };
-
-/** Two views beside each other, or below where long names make them too wide for the column. */
-function besideOrBelow(first: readonly SceneItem[], second: readonly SceneItem[]): readonly SceneItem[] {
-  const beside = viewsBeside([first, second], 12);
-  const box = sceneBox(beside)!;
-  return box.right - box.left + 3 <= fullColumn ? beside : viewsBelow([first, second]);
-}
