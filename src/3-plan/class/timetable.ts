@@ -119,9 +119,17 @@ function rowsOf(slots: readonly Slot[], session: ClassSettings["sessions"][numbe
   const clock = (minute: number): string => printClock(session.start + minute);
   const cleanUp: readonly Slot[] = settings.cleanUp > 0 ? [{ session: 0, start: session.minutes - settings.cleanUp, end: session.minutes, group: null, step: null, kind: "clean up" }] : [];
   const shown = [...slots.filter((slot) => slot.kind !== "wait"), ...cleanUp];
-  return [...shown].sort((a, b) => a.start - b.start || (a.group ?? 0) - (b.group ?? 0)).map((slot) => ({
+  // Groups that do the same at the same time share a line.
+  const lines = new Map<string, { readonly slot: Slot; readonly groups: number[] }>();
+  for (const slot of [...shown].sort((a, b) => a.start - b.start || (a.group ?? 0) - (b.group ?? 0))) {
+    const key = `${slot.start} ${slot.end} ${slot.kind} ${slot.step}`;
+    const line = lines.get(key) ?? { slot, groups: [] };
+    if (slot.group !== null) line.groups.push(slot.group);
+    lines.set(key, line);
+  }
+  return [...lines.values()].map(({ slot, groups: own }) => ({
     time: `${clock(slot.start)}–${clock(slot.end)}`,
-    who: slot.kind === "demonstration" ? "teacher shows" : slot.group === null || groups === 1 ? "everybody" : `group ${slot.group}`,
+    who: slot.kind === "demonstration" ? "teacher shows" : own.length === 0 || own.length === groups ? "everybody" : `${own.length === 1 ? "group" : "groups"} ${listInWords(own.map(String))}`,
     what: whatInWords(slot, steps),
     kind: slot.kind,
   }));

@@ -58,7 +58,8 @@ function clockLines({ start, minutes }: ChartedSession, top: number, rows: numbe
 }
 
 function rowOf(group: number, slots: readonly Slot[], top: number, factor: number, session: number): readonly SceneItem[] {
-  const own = slots.filter((slot) => slot.group === null || slot.group === group);
+  // A wait may run on after the session: it is told in words.
+  const own = slots.filter((slot) => slot.kind !== "wait" && (slot.group === null || slot.group === group));
   return [
     label(`group ${session}.${group}`, slots.some((slot) => slot.group !== null) ? `group ${group}` : "class", point(chart.left - 2, top + chart.row / 2 + labelType * 0.3), { anchor: "end" }),
     ...own.flatMap((slot, index): readonly SceneItem[] => {
