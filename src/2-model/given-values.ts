@@ -1,6 +1,11 @@
-// Enters thicknesses into the ledger as every binding does: layers of material, and layers of adhesive.
+// Enters what was given into the ledger as every binding does: where a key comes from, layers of material, and layers of adhesive.
 import type { Definition } from "../1-definition/types.ts";
 import type { Ledger } from "./ledger.ts";
+
+/** Whether the author wrote the key at a path (`book/turn in`) or left it to our default. */
+export function originAt({ defaulted }: Pick<Definition, "defaulted">, path: string): "given" | "default" {
+  return defaulted.has(path) ? "default" : "given";
+}
 
 /** A value's name, the material role or glueing job it comes from, and what it means. */
 export type Layer = readonly [name: string, of: string, meaning: string];

@@ -1,6 +1,7 @@
 // The cut list: every part with its letter, sizes and grain, in the order in which parts are cut.
 import type { Definition } from "../1-definition/types.ts";
 import type { Model, PartGrain } from "../2-model/types.ts";
+import { letterOf } from "./letters.ts";
 import type { CutItem } from "./types.ts";
 import type { Wording } from "./wording.ts";
 
@@ -9,7 +10,7 @@ const grainWords: Readonly<Record<PartGrain, string>> = { height: "along the hei
 /** The parts in the order of the model, each with its letter and its sizes as printed. */
 export function listCuts(definition: Definition, model: Model, say: Wording): readonly CutItem[] {
   return model.parts.map((part, index) => ({
-    letter: letterOf(index),
+    letter: letterOf(index, "A"),
     part,
     material: definition.materials[part.material]!.name,
     heightText: say.size(part.height),
@@ -18,10 +19,4 @@ export function listCuts(definition: Definition, model: Model, say: Wording): re
     note: part.note,
     figure: `part-${part.id}`,
   }));
-}
-
-/** A to Z, then AA, AB … */
-function letterOf(index: number): string {
-  const last = String.fromCharCode(65 + (index % 26));
-  return index < 26 ? last : letterOf(Math.floor(index / 26) - 1) + last;
 }

@@ -31,6 +31,16 @@ export function wordingFor(units: Units): Wording {
   };
 }
 
+/** A text with a capital first, as at the beginning of a sentence. */
+export function capital(text: string): string {
+  return text.slice(0, 1).toUpperCase() + text.slice(1);
+}
+
+/** A text with a small letter first, as in the middle of a sentence. */
+export function uncapital(text: string): string {
+  return text.slice(0, 1).toLowerCase() + text.slice(1);
+}
+
 /** "a", "a and b", "a, b and c". */
 export function listInWords(items: readonly string[]): string {
   return items.length < 2 ? (items[0] ?? "") : `${items.slice(0, -1).join(", ")} and ${items.at(-1)}`;

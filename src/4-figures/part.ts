@@ -1,5 +1,6 @@
 // The drawing of one part as it is cut: outline, height and width, grain, letter, corner cuts and where other parts will lie.
 import type { Feature, Part } from "../2-model/types.ts";
+import { capital } from "../3-plan/wording.ts";
 import type { BindingId } from "../catalogue/bindings.ts";
 import { line, rectangle } from "../geometry/path.ts";
 import { point } from "../geometry/point.ts";
@@ -113,8 +114,3 @@ function lineWords<B extends BindingId>(input: DrawingInput<B>, part: Part): str
   const words = part.features.flatMap((feature) => (feature.kind === "placement line" ? [`${feature.name} at ${input.number(feature.at)}`] : []));
   return words.length === 0 ? "" : ` Lines show where other parts will lie: ${words.join(", ")}.`;
 }
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
-}
-

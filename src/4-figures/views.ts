@@ -16,6 +16,12 @@ export function withHeading(name: string, text: string, view: readonly SceneItem
   return [label(`heading ${name}`, text, point(box.left, box.top - 3), { size: headingType, weight: 600 }), ...view];
 }
 
+/** The factor by which a view drawn at full size just fills a room on paper. */
+export function factorToFill(full: readonly SceneItem[], room: { readonly width: number; readonly height: number }): number {
+  const box = sceneBox(full)!;
+  return Math.min(room.width / boxWidth(box), room.height / boxHeight(box));
+}
+
 /** Views one under the other, flush left. */
 export function viewsBelow(views: readonly (readonly SceneItem[])[], gap = viewGap): readonly SceneItem[] {
   let y = 0;

@@ -1,6 +1,6 @@
 // One step as the templates show it: everything looked up and put into blocks, nothing left to decide there.
 import type { CutItem, Plan, Step, StepTable } from "../3-plan/types.ts";
-import { listInWords } from "../3-plan/wording.ts";
+import { capital, listInWords } from "../3-plan/wording.ts";
 import type { Drawings } from "../4-figures/types.ts";
 import type { SignalWord } from "../catalogue/cautions.ts";
 import { printDuration } from "../units/duration.ts";
@@ -109,7 +109,7 @@ export function sentences(...phrases: readonly string[]): string {
   return phrases
     .map((phrase) => phrase.trim())
     .filter((phrase) => phrase !== "")
-    .map((phrase) => phrase[0]!.toUpperCase() + phrase.slice(1) + (/[.!?]$/.test(phrase) ? "" : "."))
+    .map((phrase) => capital(phrase) + (/[.!?]$/.test(phrase) ? "" : "."))
     .join(" ");
 }
 

@@ -2,7 +2,7 @@
 import type { Definition } from "../../1-definition/types.ts";
 import { inches, mm, noLength } from "../../units/length.ts";
 import type { Length } from "../../units/length.ts";
-import { giveAdhesiveLayers, giveThicknesses } from "../given-values.ts";
+import { giveAdhesiveLayers, giveThicknesses, originAt } from "../given-values.ts";
 import type { Ledger } from "../ledger.ts";
 import type { ValueOrigin } from "../types.ts";
 import { layOutTextBlock } from "../text-block/block.ts";
@@ -19,7 +19,7 @@ type Given = Definition<"case-binding">;
 
 /** Where a value of the book section comes from. */
 export function originIn(definition: Given): (path: string) => ValueOrigin {
-  return (path) => (definition.defaulted.has(`book/${path}`) ? "default" : "given");
+  return (path) => originAt(definition, `book/${path}`);
 }
 
 /**

@@ -3,6 +3,7 @@ import type { Definition } from "../../1-definition/types.ts";
 import { addLengths, divideLength, inches, isLess, mm, multiplyLength, noLength, subtractLength } from "../../units/length.ts";
 import type { Length } from "../../units/length.ts";
 import { printLength, printThickness } from "../../units/print-length.ts";
+import { findCornerFaults } from "../covering-findings.ts";
 import { findDeviations, findEdgeFaults, findGrainFaults } from "../findings.ts";
 import type { Ledger } from "../ledger.ts";
 import { findThreadFaults } from "../sewing/findings.ts";
@@ -151,13 +152,7 @@ function coveringFaults({ definition, geometry }: Evidence): readonly Finding[] 
       consequence: "they would lie on top of each other", remedy: "make the turn-in smaller",
     });
   }
-  if (!isLess(covering.cornerDistance, covering.turnIn)) {
-    found.push({
-      code: "corner-cut-too-far", severity: "warn", where: "cloth", path: "book/turn in",
-      message: `the corner is cut ${printThickness(covering.cornerDistance, definition.units)} from the board, the turn-in is only ${size(covering.turnIn)}`,
-      consequence: "the corners will be bulky", remedy: "make the turn-in deeper or take thinner boards",
-    });
-  }
+  found.push(...findCornerFaults({ ...covering, where: "cloth", over: "board", thinner: "thinner boards" }, definition.units));
   const cloth = covering.clothOnBoards;
   const taken = cloth && covering.corners ? addLengths(cloth, covering.corners.reach) : cloth;
   const tooHigh = covering.corners !== null && !isLess(multiplyLength(covering.corners.reach, 2), boardHeight);

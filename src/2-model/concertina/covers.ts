@@ -2,6 +2,7 @@
 import type { Definition } from "../../1-definition/types.ts";
 import { addLengths, divideLength, multiplyLength } from "../../units/length.ts";
 import { runningMarks } from "../../units/rounding.ts";
+import { originAt } from "../given-values.ts";
 import type { Ledger } from "../ledger.ts";
 import type { Score } from "../types.ts";
 import type { BandClosure, ConcertinaGeometry, RibbonClosure } from "./geometry.ts";
@@ -51,7 +52,7 @@ export function makeCovers(definition: Definition<"concertina">, ledger: Ledger)
 
 function makeClosure(definition: Definition<"concertina">, ledger: Ledger, covering: string): ConcertinaGeometry["closure"] {
   const { book } = definition;
-  const origin = (path: string) => (definition.defaulted.has(`book/${path}`) ? "default" : "given");
+  const origin = (path: string) => originAt(definition, `book/${path}`);
   if (book.closure === "none") return null;
   if (book.closure === "ribbon") return ribbonAround(definition, ledger);
   ledger.give("band height", book.band.height, origin("band/height"), { meaning: "band, along the folds", source: "common practice, no source" });
@@ -70,8 +71,8 @@ function makeClosure(definition: Definition<"concertina">, ledger: Ledger, cover
 /** The ribbon lies across the inside of the back board, under the last panel: it leaves at the spine edge and at the fore-edge and meets at the front's fore-edge. */
 function ribbonAround(definition: Definition<"concertina">, ledger: Ledger): RibbonClosure {
   const { ribbon } = definition.book;
-  ledger.give("ribbon width", ribbon.width, definition.defaulted.has("book/ribbon/width") ? "default" : "given", { meaning: "width of the ribbon", source: "common practice, no source" });
-  ledger.give("ribbon tie", ribbon.tie, definition.defaulted.has("book/ribbon/tie") ? "default" : "given", { meaning: "free ribbon at each end, to tie a bow", source: "common practice, no source" });
+  ledger.give("ribbon width", ribbon.width, originAt(definition, "book/ribbon/width"), { meaning: "width of the ribbon", source: "common practice, no source" });
+  ledger.give("ribbon tie", ribbon.tie, originAt(definition, "book/ribbon/tie"), { meaning: "free ribbon at each end, to tie a bow", source: "common practice, no source" });
   ledger.compute("ribbon long end", "up(shut thickness + board width + ribbon tie)", { meaning: "beyond the spine edge: over the thickness, across the front, and to tie", source: "geometry" });
   ledger.compute("ribbon short end", "up(shut thickness + ribbon tie)", { meaning: "beyond the fore-edge: over the thickness, and to tie", source: "geometry" });
   ledger.compute("ribbon length", "up(board width + ribbon long end + ribbon short end)", { meaning: "the ribbon: glued across a board, and two ends", source: "geometry" });

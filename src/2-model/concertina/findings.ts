@@ -3,6 +3,7 @@ import type { Definition } from "../../1-definition/types.ts";
 import { addLengths, isLess, mm, multiplyLength, noLength, shortest, subtractLength } from "../../units/length.ts";
 import type { Length } from "../../units/length.ts";
 import { printLength, printSizes, printThickness } from "../../units/print-length.ts";
+import { findCornerFaults, findMeetingTurnIns } from "../covering-findings.ts";
 import { findDeviations, findGrainFaults } from "../findings.ts";
 import { findCutFaults } from "../tool-findings.ts";
 import type { Ledger } from "../ledger.ts";
@@ -163,7 +164,7 @@ function stripNotes(evidence: Evidence): readonly Finding[] {
 const leastUnder = mm(2);
 
 function coverFaults(evidence: Evidence): readonly Finding[] {
-  const { geometry } = evidence;
+  const { definition, geometry } = evidence;
   const { size, thickness } = inPrint(evidence);
   const found: Finding[] = [];
   const inside = subtractLength(geometry.turnIn, addLengths(geometry.boardThickness, geometry.coverThickness));
@@ -177,22 +178,8 @@ function coverFaults(evidence: Evidence): readonly Finding[] {
     });
   }
   const shortSide = shortest(geometry.boardHeight, geometry.boardWidth);
-  if (!isLess(multiplyLength(geometry.turnIn, 2), shortSide)) {
-    found.push({
-      code: "turn-in-too-deep", severity: "stop", where: "turn-in", path: "book/turn in",
-      message: `the turn-ins from two sides, ${size(geometry.turnIn)} each, meet on a board of ${size(shortSide)}`,
-      consequence: "they would lie on top of each other",
-      remedy: "make the turn-in smaller",
-    });
-  }
-  if (!isLess(geometry.cornerDistance, geometry.turnIn)) {
-    found.push({
-      code: "corner-cut-too-far", severity: "warn", where: "covering", path: "book/turn in",
-      message: `the corner is cut ${thickness(geometry.cornerDistance)} from the board, the turn-in is only ${size(geometry.turnIn)}`,
-      consequence: "the corners will be bulky",
-      remedy: "make the turn-in deeper or take thinner boards",
-    });
-  }
+  found.push(...findMeetingTurnIns({ turnIn: geometry.turnIn, from: "two sides", over: "board", length: shortSide }, definition.units));
+  found.push(...findCornerFaults({ ...geometry, where: "covering", over: "board", thinner: "thinner boards" }, definition.units));
   return found;
 }
 

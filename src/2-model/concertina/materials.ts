@@ -1,6 +1,7 @@
 // Enters what the author gives of a concertina: sizes of the book section and thicknesses of the materials in hand.
 import type { Definition } from "../../1-definition/types.ts";
 import type { Length } from "../../units/length.ts";
+import { originAt } from "../given-values.ts";
 import type { Ledger } from "../ledger.ts";
 
 /** The role of the material that covers the boards. */
@@ -12,7 +13,7 @@ export function coveringRole({ book }: Definition<"concertina">): "cover paper" 
 export function enterMaterials(definition: Definition<"concertina">, ledger: Ledger): void {
   const { book, materials, adhesives } = definition;
   const give = (name: string, quantity: Length | number, path: string, meaning: string, source = ""): void =>
-    ledger.give(name, quantity, definition.defaulted.has(path) ? "default" : "given", { meaning, source });
+    ledger.give(name, quantity, originAt(definition, path), { meaning, source });
   give("panels", book.panels, "book/panels", "panels of the folded strip, the two on the boards among them");
   give("panel height", book.panel.height, "book/panel/height", "panel, along its folds");
   give("panel width", book.panel.width, "book/panel/width", "panel, from fold to fold, flat");

@@ -5,6 +5,7 @@ import type { Length } from "../../units/length.ts";
 import { runningMarks } from "../../units/rounding.ts";
 import { ceilRational, rational } from "../../units/rational.ts";
 import { ratioOf } from "../../units/length.ts";
+import { originAt } from "../given-values.ts";
 import type { Ledger } from "../ledger.ts";
 import type { Fold, Score } from "../types.ts";
 import type { ConcertinaGeometry, HalvingFold, Strip } from "./geometry.ts";
@@ -77,7 +78,7 @@ export function foldStrip(definition: Definition<"concertina">, ledger: Ledger):
 
 function enterJoin(definition: Definition<"concertina">, ledger: Ledger): void {
   const { join } = definition.book;
-  ledger.give("tab", join.tab, definition.defaulted.has("book/join/tab") ? "default" : "given", { meaning: "paper beyond a strip's last fold, glued behind the next strip", source: "common practice, no source" });
+  ledger.give("tab", join.tab, originAt(definition, "book/join/tab"), { meaning: "paper beyond a strip's last fold, glued behind the next strip", source: "common practice, no source" });
   const least = ledger.compute("least set back", "0.7854 * (2 * panel paper thickness + join adhesive thickness)",
     { meaning: "what the fold of a join takes up: nearer than this the next strip's edge is pinched in it", source: "geometry: π/4 of the distance between the mid-planes", shownAs: "thickness" });
   if (join["set back"]) {

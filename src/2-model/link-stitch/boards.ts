@@ -2,7 +2,7 @@
 import type { Definition } from "../../1-definition/types.ts";
 import { addLengths, inches, mm } from "../../units/length.ts";
 import type { Length } from "../../units/length.ts";
-import { giveAdhesiveLayers, giveThicknesses } from "../given-values.ts";
+import { giveAdhesiveLayers, giveThicknesses, originAt } from "../given-values.ts";
 import type { Ledger } from "../ledger.ts";
 import type { Station } from "../text-block/stations.ts";
 import type { Hole, ValueOrigin } from "../types.ts";
@@ -52,7 +52,7 @@ export function makeBoards(definition: Definition<"link-stitch">, stations: read
 
 function giveSizes(definition: Definition<"link-stitch">, ledger: Ledger): void {
   const { boards, "turn in": turnIn } = definition.book;
-  const origin = (path: string): ValueOrigin => (definition.defaulted.has(path) ? "default" : "given");
+  const origin = (path: string): ValueOrigin => originAt(definition, path);
   const give = (name: string, quantity: Length, path: string, meaning: string, source: string, shownAs: "size" | "thickness" = "size"): void =>
     ledger.give(name, quantity, origin(path), { meaning, source, shownAs });
   give("square", boards.square, "book/boards/square", "how far the boards reach beyond the pages", "Bean & Brodhead 1918, Problem VIII A: about 1/8 in");

@@ -3,6 +3,7 @@ import type { Definition } from "../../1-definition/types.ts";
 import { addLengths, isLess, mm, multiplyLength } from "../../units/length.ts";
 import type { Length } from "../../units/length.ts";
 import { printLength, printThickness } from "../../units/print-length.ts";
+import { findCornerFaults, findMeetingTurnIns } from "../covering-findings.ts";
 import { findDeviations, findEdgeFaults, findGrainFaults } from "../findings.ts";
 import type { Ledger } from "../ledger.ts";
 import { findThreadFaults } from "../sewing/findings.ts";
@@ -88,22 +89,8 @@ function coveringFaults({ definition, geometry }: Evidence): readonly Finding[] 
   const size = (length: Length): string => printLength(length, definition.units);
   const found: Finding[] = [];
   const least = isLess(geometry.boardHeight, geometry.boardWidth) ? geometry.boardHeight : geometry.boardWidth;
-  if (!isLess(multiplyLength(geometry.turnIn, 2), least)) {
-    found.push({
-      code: "turn-in-too-deep", severity: "stop", where: "turn-in", path: "book/turn in",
-      message: `the turn-ins from two edges, ${size(geometry.turnIn)} each, meet on a board of ${size(least)}`,
-      consequence: "they would lie on top of each other",
-      remedy: "make the turn-in smaller",
-    });
-  }
-  if (!isLess(geometry.cornerDistance, geometry.turnIn)) {
-    found.push({
-      code: "corner-cut-too-far", severity: "warn", where: "covering", path: "book/turn in",
-      message: `the corner is cut ${printThickness(geometry.cornerDistance, definition.units)} from the board, the turn-in is only ${size(geometry.turnIn)}`,
-      consequence: "the corners will be bulky",
-      remedy: "make the turn-in deeper or take thinner board",
-    });
-  }
+  found.push(...findMeetingTurnIns({ turnIn: geometry.turnIn, from: "two edges", over: "board", length: least }, definition.units));
+  found.push(...findCornerFaults({ ...geometry, where: "covering", over: "board", thinner: "thinner board" }, definition.units));
   if (geometry.lining && !isLess(addLengths(geometry.lining.inset, mm(2)), geometry.turnIn)) {
     found.push({
       code: "lining-misses-turn-in", severity: "warn", where: "lining paper", path: "book/turn in",

@@ -3,6 +3,7 @@ import type { Definition } from "../../1-definition/types.ts";
 import { addLengths, divideLength, multiplyLength, roundToMark, subtractLength } from "../../units/length.ts";
 import type { Length } from "../../units/length.ts";
 import { runningMarks } from "../../units/rounding.ts";
+import { originAt } from "../given-values.ts";
 import type { Ledger } from "../ledger.ts";
 import type { PamphletGeometry } from "./geometry.ts";
 
@@ -19,7 +20,7 @@ const geometrySource = "geometry";
  */
 export function sizePamphlet(definition: Definition<"pamphlet">, ledger: Ledger): PamphletGeometry {
   const { book, units, materials } = definition;
-  const origin = (path: string): "given" | "default" => (definition.defaulted.has(path) ? "default" : "given");
+  const origin = (path: string): "given" | "default" => originAt(definition, path);
   const give = (name: string, value: Length | number, path: string, meaning: string): void => ledger.give(name, value, origin(path), { meaning, source: "" });
   give("sheets", book.sheets, "book/sheets", "folded sheets");
   give("page height", book.page.height, "book/page/height", "height of a page, along the fold");

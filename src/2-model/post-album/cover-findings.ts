@@ -3,6 +3,8 @@ import type { Definition } from "../../1-definition/types.ts";
 import { addLengths, compareLengths, isLess, multiplyLength, noLength, subtractLength } from "../../units/length.ts";
 import type { Length } from "../../units/length.ts";
 import { printLength, printThickness } from "../../units/print-length.ts";
+import { findCornerFaults } from "../covering-findings.ts";
+import type { LengthStyle } from "../../units/print-length.ts";
 import type { Finding } from "../types.ts";
 import type { PostAlbumGeometry } from "./geometry.ts";
 
@@ -10,7 +12,7 @@ import type { PostAlbumGeometry } from "./geometry.ts";
 export function findCoverFaults(definition: Definition<"post-album">, geometry: PostAlbumGeometry): readonly Finding[] {
   const size = (length: Length) => printLength(length, definition.units);
   const thickness = (length: Length) => printThickness(length, definition.units);
-  return [...jointFaults(geometry, size, thickness), ...widthFaults(geometry, size), ...turnInFaults(geometry, size, thickness)];
+  return [...jointFaults(geometry, size, thickness), ...widthFaults(geometry, size), ...turnInFaults(geometry, size, thickness, definition.units)];
 }
 
 type Print = (length: Length) => string;
@@ -54,7 +56,7 @@ function widthFaults(geometry: PostAlbumGeometry, size: Print): readonly Finding
   return found;
 }
 
-function turnInFaults(geometry: PostAlbumGeometry, size: Print, thickness: Print): readonly Finding[] {
+function turnInFaults(geometry: PostAlbumGeometry, size: Print, thickness: Print, units: LengthStyle): readonly Finding[] {
   const { turnIn, boardThickness, coverHeight, hingeWidth, boardWidth, cornerDistance } = geometry;
   const turnedIn = subtractLength(turnIn, boardThickness);
   const found: Finding[] = [];
@@ -80,13 +82,6 @@ function turnInFaults(geometry: PostAlbumGeometry, size: Print, thickness: Print
       remedy: `make the turn-in a good deal deeper than ${thickness(boardThickness)}; 15 mm is usual`,
     });
   }
-  if (!isLess(cornerDistance, turnIn)) {
-    found.push({
-      code: "corner-cut-too-far", severity: "warn", where: "cover cloth", path: "book/turn in",
-      message: `the corner is cut ${thickness(cornerDistance)} from the board, the turn-in is only ${size(turnIn)}`,
-      consequence: "the corners will be bulky",
-      remedy: "make the turn-in deeper or take thinner board",
-    });
-  }
+  found.push(...findCornerFaults({ turnIn, cornerDistance, where: "cover cloth", over: "board", thinner: "thinner board" }, units));
   return found;
 }

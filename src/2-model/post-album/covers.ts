@@ -1,5 +1,6 @@
 // The covers: hinge strip, joint gap and board, their covering and linings.
 import type { Definition } from "../../1-definition/types.ts";
+import { originAt } from "../given-values.ts";
 import type { Ledger } from "../ledger.ts";
 import type { PostAlbumGeometry } from "./geometry.ts";
 
@@ -23,7 +24,7 @@ type CoverGeometry = Pick<PostAlbumGeometry,
  */
 export function layOutCovers(definition: Definition<"post-album">, ledger: Ledger): CoverGeometry {
   const { book } = definition;
-  ledger.give("post head", book.posts.head, definition.defaulted.has("book/posts/head") ? "default" : "given",
+  ledger.give("post head", book.posts.head, originAt(definition, "book/posts/head"),
     { meaning: "thickness of a post's head", source: definition.defaulted.has("book/posts/head") ? "common practice, no source" : "", shownAs: "thickness" });
   ledger.compute("joint layers", "3 * cloth thickness + cover adhesive thickness + hinge adhesive thickness",
     { meaning: "the joint at head and tail, where it is thickest: covering, turn-in, lining and the adhesive between", source: "geometry", shownAs: "thickness" });

@@ -3,6 +3,7 @@ import type { Definition } from "../../1-definition/types.ts";
 import { addLengths, divideLength, isLess, mm, multiplyLength, ratioOf, subtractLength } from "../../units/length.ts";
 import { floorRational, nearestWhole } from "../../units/rational.ts";
 import { runningMarks } from "../../units/rounding.ts";
+import { originAt } from "../given-values.ts";
 import type { Ledger } from "../ledger.ts";
 import type { Score } from "../types.ts";
 import type { PostAlbumGeometry } from "./geometry.ts";
@@ -34,8 +35,8 @@ export function layOutLeaves(definition: Definition<"post-album">, ledger: Ledge
   ledger.compute("wedge", "(leaves - 1) * (inserts - guard pack)",
     { meaning: "full: how much thicker the leaves are at the fore-edge than at the hinge", source: "geometry", shownAs: "thickness" });
 
-  ledger.give("scores per leaf", book.scores.count, definition.defaulted.has("book/scores/count") ? "default" : "given", { meaning: "score lines on each leaf", source: "" });
-  ledger.give("score spacing", book.scores.spacing, definition.defaulted.has("book/scores/spacing") ? "default" : "given", { meaning: "from one score to the next", source: "" });
+  ledger.give("scores per leaf", book.scores.count, originAt(definition, "book/scores/count"), { meaning: "score lines on each leaf", source: "" });
+  ledger.give("score spacing", book.scores.spacing, originAt(definition, "book/scores/spacing"), { meaning: "from one score to the next", source: "" });
   if (book.scores.first) ledger.give("first score", book.scores.first, "given", { meaning: "spine edge of the leaf to its first score", source: "" });
   else ledger.compute("first score", "nearest(hinge width + joint gap / 2)", { meaning: "spine edge of the leaf to its first score: over the middle of the joint gap", source: "geometry" });
   const exact = Array.from({ length: book.scores.count }, (_, k) => addLengths(ledger.length("first score"), multiplyLength(book.scores.spacing, k)));

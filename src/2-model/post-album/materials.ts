@@ -2,13 +2,14 @@
 import type { Definition } from "../../1-definition/types.ts";
 import type { Length } from "../../units/length.ts";
 import { inches, mm } from "../../units/length.ts";
+import { originAt } from "../given-values.ts";
 import type { Ledger } from "../ledger.ts";
 import type { ValueOrigin } from "../types.ts";
 
 /** Enters every given value of a post album; what is computed later finds it by name. */
 export function enterMaterials(definition: Definition<"post-album">, ledger: Ledger): void {
   const { book, units } = definition;
-  const origin = (path: string): ValueOrigin => (definition.defaulted.has(path) ? "default" : "given");
+  const origin = (path: string): ValueOrigin => originAt(definition, path);
   const give = (name: string, quantity: Length | number, path: string, meaning: string, source = ""): void =>
     ledger.give(name, quantity, origin(path), { meaning, source });
   const bean = "Bean & Brodhead 1918, Problem VIII A";

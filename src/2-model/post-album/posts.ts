@@ -2,6 +2,7 @@
 import type { Definition } from "../../1-definition/types.ts";
 import { addLengths, compareLengths, divideLength, subtractLength } from "../../units/length.ts";
 import type { Length } from "../../units/length.ts";
+import { originAt } from "../given-values.ts";
 import type { Ledger } from "../ledger.ts";
 import { enterPostChoice, enterPosts, holeName, placePostRow } from "../posts.ts";
 import type { Hole } from "../types.ts";
@@ -15,7 +16,7 @@ type PostGeometry = Pick<PostAlbumGeometry, "posts" | "coverAtHinge" | "turnInAt
  */
 export function placePosts(definition: Definition<"post-album">, ledger: Ledger): { readonly geometry: PostGeometry; readonly holes: readonly Hole[] } {
   const { posts } = definition.book;
-  enterPosts(ledger, posts, (key) => (definition.defaulted.has(`book/posts/${key}`) ? "default" : "given"), "screw posts through the book");
+  enterPosts(ledger, posts, (key) => originAt(definition, `book/posts/${key}`), "screw posts through the book");
   const places = placePostRow(ledger, posts, {
     height: "leaf height", width: "hinge width", endMeaning: "head of the leaf to the first hole, and tail to the last", acrossMeaning: "spine edge of leaf, guard and hinge strip to the middle of a hole",
   }, definition.units.step);

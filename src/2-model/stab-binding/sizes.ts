@@ -2,6 +2,7 @@
 import type { Definition } from "../../1-definition/types.ts";
 import { addLengths } from "../../units/length.ts";
 import type { Length } from "../../units/length.ts";
+import { originAt } from "../given-values.ts";
 import type { Ledger } from "../ledger.ts";
 import type { StabBindingGeometry } from "./geometry.ts";
 import { layOutInnerHoles, layOutPattern } from "./lay-out.ts";
@@ -10,7 +11,7 @@ import { patterns } from "./patterns.ts";
 /** Enters every value and lays the pattern out. */
 export function sizeStabBinding(definition: Definition<"stab-binding">, ledger: Ledger): StabBindingGeometry {
   const { book, units, materials } = definition;
-  const origin = (path: string): "given" | "default" => (definition.defaulted.has(path) ? "default" : "given");
+  const origin = (path: string): "given" | "default" => originAt(definition, path);
   const give = (name: string, value: Length | number, path: string, meaning: string): void => ledger.give(name, value, origin(path), { meaning, source: "" });
   const isFolded = book.leaf.kind === "folded";
   give("leaves", book.leaves, "book/leaves", "leaves between the covers");

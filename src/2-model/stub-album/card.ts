@@ -3,6 +3,7 @@ import type { Definition } from "../../1-definition/types.ts";
 import { addLengths, divideLength, multiplyLength, subtractLength } from "../../units/length.ts";
 import type { Length } from "../../units/length.ts";
 import { runningMarks } from "../../units/rounding.ts";
+import { originAt } from "../given-values.ts";
 import type { Ledger } from "../ledger.ts";
 import type { Score } from "../types.ts";
 import type { StubAlbumGeometry } from "./geometry.ts";
@@ -36,7 +37,7 @@ export function foldCard(definition: Definition<"stub-album">, ledger: Ledger): 
     ledger.compute("margin", "down((spine strip width - (stubs - 1) * floor gap - stubs * stub growth) / 2)",
       { meaning: "floor outside the first and the last stub: what the spine leaves once the stubs have grown", source: "geometry" });
   } else {
-    ledger.give("margin", book.margin!, definition.defaulted.has("book/margin") ? "default" : "given",
+    ledger.give("margin", book.margin!, originAt(definition, "book/margin"),
       { meaning: "floor outside the first and the last stub", source: "" });
   }
   ledger.compute("flat floor", "(stubs - 1) * floor gap + 2 * margin", { meaning: "the floor if the card had no thickness", source: "geometry" });

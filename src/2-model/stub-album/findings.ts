@@ -3,6 +3,7 @@ import type { Definition } from "../../1-definition/types.ts";
 import { addLengths, compareLengths, isLess, mm, multiplyLength, noLength, subtractLength } from "../../units/length.ts";
 import type { Length } from "../../units/length.ts";
 import { printLength, printThickness } from "../../units/print-length.ts";
+import { findCornerFaults, findMeetingTurnIns } from "../covering-findings.ts";
 import { findDeviations, findEdgeFaults, findGrainFaults } from "../findings.ts";
 import type { Ledger } from "../ledger.ts";
 import { findPostFaults } from "../posts.ts";
@@ -149,22 +150,8 @@ function jointFaults({ definition, geometry, ledger }: Evidence): readonly Findi
       remedy: `make the side strip narrower; ${definition.units.governing === "in" ? "3⁄4 to 1 in" : "20 to 25 mm"} is usual`,
     });
   }
-  if (!isLess(multiplyLength(geometry.turnIn, 2), geometry.stripHeight)) {
-    found.push({
-      code: "turn-in-too-deep", severity: "stop", where: "turn-in", path: "book/turn in",
-      message: `the turn-ins from head and tail, ${size(geometry.turnIn)} each, meet on a strip of ${size(geometry.stripHeight)}`,
-      consequence: "they would lie on top of each other",
-      remedy: "make the turn-in smaller",
-    });
-  }
-  if (!isLess(geometry.cornerDistance, geometry.turnIn)) {
-    found.push({
-      code: "corner-cut-too-far", severity: "warn", where: "hinge cloth", path: "book/turn in",
-      message: `the corner is cut ${thickness(geometry.cornerDistance)} from the strip, the turn-in is only ${size(geometry.turnIn)}`,
-      consequence: "the corners will be bulky",
-      remedy: "make the turn-in deeper or take thinner strip board",
-    });
-  }
+  found.push(...findMeetingTurnIns({ turnIn: geometry.turnIn, from: "head and tail", over: "strip", length: geometry.stripHeight }, definition.units));
+  found.push(...findCornerFaults({ ...geometry, where: "hinge cloth", over: "strip", thinner: "thinner strip board" }, definition.units));
   return found;
 }
 

@@ -1,7 +1,7 @@
 // Enters what the author gives: sizes of the book section and thicknesses of the materials in hand.
 import type { Definition } from "../../1-definition/types.ts";
 import type { Length } from "../../units/length.ts";
-import { giveAdhesiveLayers, giveThicknesses } from "../given-values.ts";
+import { giveAdhesiveLayers, giveThicknesses, originAt } from "../given-values.ts";
 import type { Layer } from "../given-values.ts";
 import type { Ledger } from "../ledger.ts";
 import type { ValueOrigin } from "../types.ts";
@@ -9,7 +9,7 @@ import type { ValueOrigin } from "../types.ts";
 /** Enters every given value of a stub album; what is computed later finds it by name. */
 export function enterMaterials(definition: Definition<"stub-album">, ledger: Ledger): void {
   const { book, materials, adhesives } = definition;
-  const origin = (path: string): ValueOrigin => (definition.defaulted.has(path) ? "default" : "given");
+  const origin = (path: string): ValueOrigin => originAt(definition, path);
   const give = (name: string, quantity: Length | number, path: string, meaning: string, source = ""): void =>
     ledger.give(name, quantity, origin(path), { meaning, source });
 

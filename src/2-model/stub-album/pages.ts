@@ -1,6 +1,7 @@
 // The pages on their stubs, the room they leave for decoration, lining, bookmark and closure.
 import type { Definition } from "../../1-definition/types.ts";
 import { inches, mm } from "../../units/length.ts";
+import { originAt } from "../given-values.ts";
 import type { Ledger } from "../ledger.ts";
 import type { StubAlbumGeometry } from "./geometry.ts";
 
@@ -53,7 +54,7 @@ export function fitPages(definition: Definition<"stub-album">, ledger: Ledger): 
   ledger.give("closure glued length", definition.units.governing === "in" ? inches(13, 8) : mm(40), "default",
     { meaning: "ribbon glued to the inside of a board", source: "common practice, no source: at least 40 mm" });
   if (book.closure === "ribbon") {
-    ledger.give("ribbon tie", book["ribbon tie"], definition.defaulted.has("book/ribbon tie") ? "default" : "given", { meaning: "free ribbon to tie a bow", source: "common practice, no source" });
+    ledger.give("ribbon tie", book["ribbon tie"], originAt(definition, "book/ribbon tie"), { meaning: "free ribbon to tie a bow", source: "common practice, no source" });
     ledger.compute("closure ribbon length", "up(closure glued length + finished thickness / 2 + ribbon tie)",
       { meaning: "one of two ribbons: glued end, half the thickness, free end", source: "geometry" });
   }

@@ -2,6 +2,7 @@
 import type { Definition } from "../../1-definition/types.ts";
 import { addLengths, multiplyLength } from "../../units/length.ts";
 import type { Length } from "../../units/length.ts";
+import { originAt } from "../given-values.ts";
 import type { Ledger } from "../ledger.ts";
 import { enterPostChoice, enterPosts, holeName, placePostRow } from "../posts.ts";
 import type { Hole } from "../types.ts";
@@ -13,7 +14,7 @@ import type { StubAlbumGeometry } from "./geometry.ts";
  */
 export function placePosts(definition: Definition<"stub-album">, ledger: Ledger): { readonly geometry: StubAlbumGeometry["posts"]; readonly holes: readonly Hole[] } {
   const { posts, lining } = definition.book;
-  enterPosts(ledger, posts, (key) => (definition.defaulted.has(`book/posts/${key}`) ? "default" : "given"), "screw posts in each cover");
+  enterPosts(ledger, posts, (key) => originAt(definition, `book/posts/${key}`), "screw posts in each cover");
   const liningTerms = lining ? " + lining paper thickness + lining adhesive thickness" : "";
   ledger.compute("post stack", `hinge stack + 2 * cloth thickness + 2 * hinge adhesive thickness${liningTerms}`,
     { meaning: "all layers a post goes through: strip, board, two layers of cloth and the adhesive" + (lining ? ", lining" : ""), source: "geometry", shownAs: "thickness", measureYours: true });

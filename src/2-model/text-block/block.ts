@@ -2,7 +2,7 @@
 import type { Definition } from "../../1-definition/types.ts";
 import type { TextBlockKeys } from "../../1-definition/text-block-keys.ts";
 import type { Length } from "../../units/length.ts";
-import { giveThicknesses } from "../given-values.ts";
+import { giveThicknesses, originAt } from "../given-values.ts";
 import type { Ledger } from "../ledger.ts";
 import type { Part, ValueOrigin } from "../types.ts";
 
@@ -50,7 +50,7 @@ type Known = Pick<Definition, "materials" | "defaulted">;
  * Block width: the back of the fold lies n·t from the centre and the innermost leaf ends w − (π/4)·t on the other side, together w + (n − π/4)·t.
  */
 export function layOutTextBlock(definition: Known, block: TextBlockKeys, ledger: Ledger): TextBlock {
-  const origin = (key: string): ValueOrigin => (definition.defaulted.has(`book/text block/${key}`) ? "default" : "given");
+  const origin = (key: string): ValueOrigin => originAt(definition, `book/text block/${key}`);
   const isTrimmed = block.trim !== "none";
   const many = block.sections > 1;
   ledger.give("page height", block.page.height, "given", { meaning: "finished page, along the spine", source: "" });

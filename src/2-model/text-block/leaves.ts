@@ -2,14 +2,14 @@
 import type { TextBlockKeys } from "../../1-definition/text-block-keys.ts";
 import type { Definition } from "../../1-definition/types.ts";
 import { noLength } from "../../units/length.ts";
-import { giveThicknesses } from "../given-values.ts";
+import { giveThicknesses, originAt } from "../given-values.ts";
 import type { Ledger } from "../ledger.ts";
 import type { Part, ValueOrigin } from "../types.ts";
 import type { TextBlock } from "./block.ts";
 
 /** As many leaves as the sections would have had; "folio height" and "folio width" are a leaf as cut, before trimming. */
 export function layOutLeaves(definition: Pick<Definition, "materials" | "defaulted">, block: TextBlockKeys, ledger: Ledger): TextBlock {
-  const origin = (key: string): ValueOrigin => (definition.defaulted.has(`book/text block/${key}`) ? "default" : "given");
+  const origin = (key: string): ValueOrigin => originAt(definition, `book/text block/${key}`);
   const leaves = 2 * block.sections * block["folded sheets"];
   ledger.give("page height", block.page.height, "given", { meaning: "finished page, along the spine", source: "" });
   ledger.give("page width", block.page.width, "given", { meaning: "finished page, across the spine", source: "" });

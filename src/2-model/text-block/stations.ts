@@ -5,8 +5,9 @@ import { addLengths, divideLength, isLess, mm, multiplyLength, noLength, roundTo
 import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/print-length.ts";
 import { runningMarks } from "../../units/rounding.ts";
+import { originAt } from "../given-values.ts";
 import type { Ledger } from "../ledger.ts";
-import type { Finding, ValueOrigin } from "../types.ts";
+import type { Finding } from "../types.ts";
 
 /** A hole in the fold of every section. */
 export interface Station {
@@ -39,7 +40,7 @@ type Known = Pick<Definition, "defaulted" | "units">;
 export function placeTapes(definition: Known, keys: SupportedStationKeys, path: string, ledger: Ledger): { readonly stations: readonly Station[]; readonly tapes: readonly TapePlace[] } {
   const { step } = definition.units;
   const give = (name: keyof SupportedStationKeys, quantity: Length | number, meaning: string, source: string): void =>
-    ledger.give(name, quantity, originOf(definition, `${path}/${name}`), { meaning, source });
+    ledger.give(name, quantity, originAt(definition, `${path}/${name}`), { meaning, source });
   give("kettle from head", keys["kettle from head"], "head of the page to the kettle station", "Adam 1903, ch. II: 1 cm");
   give("kettle from tail", keys["kettle from tail"], "tail of the page to the kettle station", "Adam 1903, ch. II: twice the distance at the head");
   give("tapes", keys.tapes, "tapes that the sections are sewn on", "Bean & Brodhead 1918, Problem XIV: three; Bailey 1916: three for 8 in, four for 12 in");
@@ -77,7 +78,7 @@ export function placeTapes(definition: Known, keys: SupportedStationKeys, path: 
 /** Stations without supports: the outer ones at their distances from head and tail, the others evenly between; "station 1" is at the head. */
 export function placeStations(definition: Known, keys: PlainStationKeys, path: string, source: string, ledger: Ledger): readonly Station[] {
   const give = (name: keyof PlainStationKeys, quantity: Length | number, meaning: string): void =>
-    ledger.give(name, quantity, originOf(definition, `${path}/${name}`), { meaning, source });
+    ledger.give(name, quantity, originAt(definition, `${path}/${name}`), { meaning, source });
   give("stations", keys.stations, "holes in the fold of each section");
   give("station from head", keys["station from head"], "head of the page to the first station");
   give("station from tail", keys["station from tail"], "tail of the page to the last station");
@@ -85,10 +86,6 @@ export function placeStations(definition: Known, keys: PlainStationKeys, path: s
   const exact = Array.from({ length: keys.stations }, (_, index) =>
     addLengths(ledger.length("station from head"), multiplyLength(ledger.length("station pitch"), index)));
   return runningMarks(exact, definition.units.step).map((at, index) => ({ name: `station ${index + 1}`, kind: "plain", tape: null, at, exactAt: exact[index]! }));
-}
-
-function originOf(definition: Known, path: string): ValueOrigin {
-  return definition.defaulted.has(path) ? "default" : "given";
 }
 
 /** Stations nearer to each other than this tear into one hole: common practice, no source. */

@@ -1,6 +1,6 @@
 // A cut plan in words: each cut with its marks, what comes off, and what the offcuts are still good for.
 import type { CutStep, Offcut, PartCutOff, SheetLayout } from "../cutting/types.ts";
-import { listInWords } from "../wording.ts";
+import { capital, listInWords } from "../wording.ts";
 import type { Wording } from "../wording.ts";
 
 /** One numbered cut, in words. */
@@ -19,7 +19,7 @@ function whatIsCut(step: CutStep, say: Wording): string {
   const from = step.measured === "from-left" ? "left" : "lower";
   const which = step.part === "sheet" ? "the sheet" : `part ${step.part}`;
   const marks = step.marks.map((mark) => say.number(mark));
-  return `${which[0]!.toUpperCase()}${which.slice(1)}: measure from its ${from} edge and cut at ${listInWords(marks)}.`;
+  return `${capital(which)}: measure from its ${from} edge and cut at ${listInWords(marks)}.`;
 }
 
 function whatComesOff(parts: readonly PartCutOff[], letterOf: (piece: string) => string): string {

@@ -1,5 +1,6 @@
 // A tidied tree as a numbered list of cuts, each measured from a straight edge of the part that is cut.
 import type { Length } from "../../units/length.ts";
+import { letterOf } from "../letters.ts";
 import type { CutTree } from "./cut-tree.ts";
 import { partsOf } from "./tidy-tree.ts";
 import type { CutStep, PartCutOff, PartUse } from "./types.ts";
@@ -34,7 +35,7 @@ export function stepsFor(tree: CutTree, width: number, height: number, partName:
     const further: Waiting[] = [];
     let at = 0;
     for (const { size, tree: child } of inner) {
-      const name = `${number}${letterOf(further.length)}`;
+      const name = `${number}${letterOf(further.length, "a")}`;
       if (child.kind === "cut") further.push({ name, tree: child, width: axis === "x" ? size : part.width, height: axis === "x" ? part.height : size });
       // A leftover no wider than the kerf is sawdust.
       if (size > ground.kerf) cutOff.push({ from: ground.toLength(at), to: ground.toLength(at + size - ground.kerf), use: useOf(child, name, ground) });
@@ -50,10 +51,4 @@ export function stepsFor(tree: CutTree, width: number, height: number, partName:
 function useOf(tree: CutTree, name: string, ground: StepGround): PartUse {
   if (tree.kind === "piece") return { kind: "piece", piece: ground.pieces[tree.piece]!.id };
   return tree.kind === "cut" ? { kind: "part", part: name } : { kind: "offcut" };
-}
-
-/** a, b, … z, aa, ab, …. */
-function letterOf(index: number): string {
-  const last = String.fromCharCode(97 + (index % 26));
-  return index < 26 ? last : letterOf(Math.floor(index / 26) - 1) + last;
 }

@@ -1,5 +1,6 @@
 // The second half of a pamphlet's steps: sew, tie, trim what is trimmed together, check.
 import { wordsForPass } from "../sewing/move-words.ts";
+import { uncapital } from "../wording.ts";
 import type { DraftStep, PlanContext } from "../binding.ts";
 
 /** The steps from the threaded needle to the finished book. */
@@ -20,7 +21,7 @@ function sew({ definition, model, say }: PlanContext<"pamphlet">): DraftStep {
     action: [
       `Cut ${say.size(thread.needlefuls[0]!.length)} of thread. Thread the needle and let a short end hang; make no knot.`,
       `Begin ${geometry.tiedInside ? "inside the fold" : "outside, on the cover"}, at hole ${middle}, the middle one. Leave ${say.size(path.start.length)} of thread hanging there.`,
-      ...path.passes.map(({ n, name }) => `Pass ${n}, ${name}: ${lower(wordsForPass(path, n))}.`),
+      ...path.passes.map(({ n, name }) => `Pass ${n}, ${name}: ${uncapital(wordsForPass(path, n))}.`),
       "After each stitch pull the thread along the fold, towards where it goes next, never away from it: it tears the paper.",
       `You end where you began, ${side} at hole ${middle}, with the long stitch between the two ends.`,
     ],
@@ -30,10 +31,6 @@ function sew({ definition, model, say }: PlanContext<"pamphlet">): DraftStep {
     check: `Every gap between two holes is sewn ${geometry.tiedInside ? "on the outside" : "on the inside"}; ${geometry.tiedInside ? "inside" : "outside"}, one stitch runs past hole ${middle}; one end comes out on each side of it.`,
     mistake: { sign: "Both ends come out on the same side of the long stitch.", repair: "Draw the last end out and put it in again on the other side of the long stitch." },
   };
-}
-
-function lower(text: string): string {
-  return text.slice(0, 1).toLowerCase() + text.slice(1);
 }
 
 function tie({ model }: PlanContext<"pamphlet">): DraftStep {

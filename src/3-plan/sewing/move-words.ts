@@ -1,5 +1,6 @@
 // Moves of the needle in words: "in at 3, along the inside to 4, out at 4".
 import type { Edge, Move, Side, ThreadPath } from "../../2-model/sewing/types.ts";
+import { capital } from "../wording.ts";
 
 const sideWords: Readonly<Record<Side, string>> = {
   inside: "along the inside", outside: "along the outside", front: "along the front", back: "along the back", within: "between the leaves",
@@ -53,6 +54,5 @@ function movesOf(path: ThreadPath, pass: number | undefined): readonly Move[] {
 }
 
 function sentence(phrases: readonly string[]): string {
-  const text = phrases.join(", ");
-  return text.slice(0, 1).toUpperCase() + text.slice(1);
+  return capital(phrases.join(", "));
 }

@@ -3,6 +3,7 @@ import type { Needleful, ThreadPath } from "../../2-model/sewing/types.ts";
 import { patterns } from "../../2-model/stab-binding/patterns.ts";
 import { addLengths, toMillimetres } from "../../units/length.ts";
 import { numberedWordsForPass } from "../sewing/move-words.ts";
+import { capital, uncapital } from "../wording.ts";
 import type { DraftStep, PlanContext } from "../binding.ts";
 
 /** Passes sewn in one step: one way along the spine, or a part of it that one figure can show. */
@@ -55,7 +56,7 @@ function sewWay({ definition, model, say }: PlanContext<"stab-binding">, way: Wa
     `Open the book at the middle. Push the needle from between the leaves up through hole ${start}, out at the front. Leave ${say.size(definition.book.thread.tail)} of thread between the leaves.`,
   ] : [];
   const passes = way.passes.flatMap((n) => [
-    `${capital(path.passes[n - 1]!.name)}: ${(n === 1 ? numberedWordsForPass(path, n).replace(/^[^,]*, /, "") : lower(numberedWordsForPass(path, n)))}.`,
+    `${capital(path.passes[n - 1]!.name)}: ${(n === 1 ? numberedWordsForPass(path, n).replace(/^[^,]*, /, "") : uncapital(numberedWordsForPass(path, n)))}.`,
     ...joinsIn(own, path, n),
   ]);
   return {
@@ -80,14 +81,6 @@ function joinsIn(own: readonly Needleful[], path: ThreadPath, pass: number): rea
     const stitch = path.moves.filter((move) => move.pass === pass && move.kind !== "hole" && move.n <= last).length;
     return `In this pass your thread is used up: after stitch ${stitch} put the needle into hole ${path.places.get(joinAt!.place)!.name} only as far as between the leaves, and leave the end there. Begin the next length between the leaves at the same hole and bring it out on the other side.`;
   });
-}
-
-function capital(text: string): string {
-  return text.slice(0, 1).toUpperCase() + text.slice(1);
-}
-
-function lower(text: string): string {
-  return text.slice(0, 1).toLowerCase() + text.slice(1);
 }
 
 function hideEnd({ model }: PlanContext<"stab-binding">): DraftStep {

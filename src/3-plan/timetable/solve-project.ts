@@ -1,6 +1,7 @@
 // Schedules a project: cheap bounds first, then good schedules by breeding, then a search that proves or improves them.
 import { breedSchedules } from "./genetic-search.ts";
 import { LearningSearch, criticalPath } from "./learning-search.ts";
+import type { SearchResult } from "./learning-search.ts";
 import { longestPaths } from "./longest-paths.ts";
 import type { Project, Schedule } from "./project.ts";
 
@@ -15,13 +16,7 @@ export interface Budget {
 }
 
 /** What came out; `open` means that neither a proof nor, with a null schedule, any schedule was found within the budget. */
-export interface Solution {
-  readonly state: "shortest" | "impossible" | "open";
-  readonly schedule: Schedule | null;
-  readonly lowerBound: number;
-  /** Failures that the search learned from. */
-  readonly failures: number;
-}
+export type Solution = SearchResult;
 
 const impossible: Solution = { state: "impossible", schedule: null, lowerBound: 0, failures: 0 };
 

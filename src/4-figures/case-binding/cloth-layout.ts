@@ -1,4 +1,5 @@
 // Figure: the cloth of the case or of its spine, wrong side up, with every line to be drawn on it as running dimensions.
+import type { PlacementLine } from "../../2-model/types.ts";
 import { line } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
 import { toMillimetres } from "../../units/length.ts";
@@ -6,6 +7,7 @@ import type { DrawingInput } from "../binding.ts";
 import { placeAtScale } from "../figure.ts";
 import type { FigureDraft } from "../figure.ts";
 import { areaLabel, grainArrow, gridCentres, leaderAnywhere } from "../leaders.ts";
+import { placementLines } from "../placement-lines.ts";
 import { firstOf } from "../place.ts";
 import type { Placeable } from "../place.ts";
 import { runningDimensions } from "../running-dimensions.ts";
@@ -41,9 +43,8 @@ export function drawClothLayout(input: Input): FigureDraft {
   };
 }
 
-function linesOf({ model }: Input, direction: "vertical" | "horizontal") {
-  const cloth = model.parts.find((part) => part.id === "cloth")!;
-  return cloth.features.flatMap((feature) => (feature.kind === "placement line" && feature.direction === direction ? [feature] : []));
+function linesOf({ model }: Input, direction: PlacementLine["direction"]): readonly PlacementLine[] {
+  return placementLines(model.parts, "cloth", direction);
 }
 
 function clothItems(input: Input, plan: CasePlan): readonly SceneItem[] {

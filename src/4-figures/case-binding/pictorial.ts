@@ -1,6 +1,5 @@
 // The finished book standing on its tail, seen from its spine and its back board: for the cover and for naming its parts.
 import type { CaseBindingGeometry } from "../../2-model/case-binding/geometry.ts";
-import { boxHeight, boxWidth } from "../../geometry/box.ts";
 import { point } from "../../geometry/point.ts";
 import type { Point } from "../../geometry/point.ts";
 import { isometric, spacePoint } from "../../geometry/project.ts";
@@ -11,10 +10,12 @@ import type { DrawingInput } from "../binding.ts";
 import { placeAtScale } from "../figure.ts";
 import type { FigureDraft } from "../figure.ts";
 import { leaderAnywhere } from "../leaders.ts";
-import { area, sceneBox, stroke } from "../scene.ts";
+import { area, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
 import { boxOutline, face, prism } from "../bench/solid.ts";
 import { sectionWords } from "../bench/section-words.ts";
+import { scaleWords } from "../scale.ts";
+import { factorToFill } from "../views.ts";
 
 type Input = DrawingInput<"case-binding">;
 
@@ -106,8 +107,7 @@ function bookItems(book: Book): readonly SceneItem[] {
 
 /** The book as large as the room allows, with what labels may point at. */
 function drawStanding(geometry: CaseBindingGeometry, room: { readonly width: number; readonly height: number }) {
-  const full = sceneBox(bookItems(bookAt(geometry, 1)))!;
-  const factor = Math.min(room.width / boxWidth(full), room.height / boxHeight(full));
+  const factor = factorToFill(bookItems(bookAt(geometry, 1)), room);
   const book = bookAt(geometry, factor);
   const { height, width, groove, square, depth, clothOnBoards, corner } = book;
   const spine = spineOutline(book);
@@ -171,9 +171,4 @@ export function drawNamedParts(input: Input): FigureDraft {
     alternative: `The finished book standing on its tail, its parts named: ${input.model.parts.map(({ id }) => part(id)).join(", ")}.`,
     items,
   };
-}
-
-/** "about 1:2.6": the room is filled, so the scale is no round number. */
-function scaleWords(factor: number): string {
-  return factor > 1 ? `about ${factor.toFixed(1)}:1` : `about 1:${(1 / factor).toFixed(1)}`;
 }

@@ -6,6 +6,7 @@ import { addLengths, toMillimetres } from "../../units/length.ts";
 import { printThickness } from "../../units/print-length.ts";
 import type { DrawingInput } from "../binding.ts";
 import { drawLeader } from "../leaders.ts";
+import { placementLines } from "../placement-lines.ts";
 import { runningDimensions } from "../running-dimensions.ts";
 import { area, label, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
@@ -68,7 +69,7 @@ export function draftCaseGuide(input: Input): TemplateDraft {
   const { covering } = input.model.geometry;
   const cloth = input.model.parts.find(({ id }) => id === "cloth")!;
   const width = toMillimetres(covering.clothWidth);
-  const lines = cloth.features.flatMap((feature) => (feature.kind === "placement line" && feature.direction === "vertical" ? [feature] : []));
+  const lines = placementLines(input.model.parts, "cloth", "vertical");
   const labels = runningDimensions({
     name: "case guide", side: "below", edge: 0, datum: 0, start: tick, dimensionLine: false, low: 3, high: width - 3,
     marks: lines.map((mark) => ({ name: mark.name, at: toMillimetres(mark.at), text: `${mark.name}: ${input.number(mark.at)}` })),

@@ -6,6 +6,7 @@ import type { FigureDraft } from "../figure.ts";
 import { leaderAnywhere } from "../leaders.ts";
 import { drawOpenBook } from "./open-book.ts";
 import { sectionWords } from "../bench/section-words.ts";
+import { scaleWords } from "../scale.ts";
 
 type Input = DrawingInput<"concertina">;
 
@@ -52,9 +53,4 @@ export function drawNamedParts(input: Input): FigureDraft {
     alternative: `The finished book standing half open, its parts named: ${names.join(", ")}; valley folds lie away from the reader, mountain folds towards the reader.`,
     items,
   };
-}
-
-/** "about 1:2.6": the room is filled, so the scale is no round number. */
-function scaleWords(factor: number): string {
-  return factor > 1 ? `about ${factor.toFixed(1)}:1` : `about 1:${(1 / factor).toFixed(1)}`;
 }

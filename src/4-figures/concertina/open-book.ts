@@ -1,7 +1,6 @@
 // The finished concertina standing half open, pictorial and in true proportions: for the cover and for naming its parts.
 import type { ConcertinaGeometry } from "../../2-model/concertina/geometry.ts";
 import { bandAlong } from "../../geometry/band.ts";
-import { boxHeight, boxWidth } from "../../geometry/box.ts";
 import { curve, line, pathPoints } from "../../geometry/path.ts";
 import { addPoints, midpoint, point, quarterLeft, scalePoint, subtractPoints, unitVector } from "../../geometry/point.ts";
 import type { Point } from "../../geometry/point.ts";
@@ -9,8 +8,9 @@ import { isometric, spacePoint } from "../../geometry/project.ts";
 import { toMillimetres } from "../../units/length.ts";
 import { face, prism } from "../bench/solid.ts";
 import type { FaceTones } from "../bench/solid.ts";
-import { area, sceneBox, stroke } from "../scene.ts";
+import { area, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
+import { factorToFill } from "../views.ts";
 
 /** How far each panel is turned from the line along which the strip is drawn out, and how far the front board stands off panel 2. */
 const angles = { panel: 52, front: 13 } as const;
@@ -49,8 +49,7 @@ export interface OpenBook {
 /** The finished book standing half open, as large as the room allows. */
 export function drawOpenBook(geometry: ConcertinaGeometry, room: { readonly width: number; readonly height: number }): OpenBook {
   // Drawn once at full size to see how much paper it needs, then at the factor that fills the room.
-  const full = sceneBox(bookItems(bookAt(geometry, 1)))!;
-  const factor = Math.min(room.width / boxWidth(full), room.height / boxHeight(full));
+  const factor = factorToFill(bookItems(bookAt(geometry, 1)), room);
   const book = bookAt(geometry, factor);
   return { items: bookItems(book), factor, targets: targetsOf(book) };
 }

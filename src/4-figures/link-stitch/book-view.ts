@@ -1,6 +1,5 @@
 // The finished book lying front up, its spine with the chains of links towards the reader, pictorial and in true proportions.
 import type { LinkStitchGeometry } from "../../2-model/link-stitch/geometry.ts";
-import { boxHeight, boxWidth } from "../../geometry/box.ts";
 import { circle, curve, line, transformPath } from "../../geometry/path.ts";
 import type { Path } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
@@ -8,10 +7,11 @@ import type { Point } from "../../geometry/point.ts";
 import { isometric, isometricPlane, spacePoint } from "../../geometry/project.ts";
 import { toMillimetres } from "../../units/length.ts";
 import type { Length } from "../../units/length.ts";
-import { area, sceneBox, stroke } from "../scene.ts";
+import { area, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
 import { boxOutline, prism } from "../bench/solid.ts";
 import type { FaceTones } from "../bench/solid.ts";
+import { factorToFill } from "../views.ts";
 
 const boardTones: FaceTones = { top: "face-light", left: "face-middle", right: "face-dark" };
 const paperTones: FaceTones = { top: "paper", left: "paper", right: "face-light" };
@@ -41,8 +41,7 @@ interface Book {
 /** The finished book, as large as the room allows. */
 export function drawBook(geometry: LinkStitchGeometry, room: { readonly width: number; readonly height: number }): BookView {
   // Drawn once at full size to see how much paper it needs, then at the factor that fills the room.
-  const full = sceneBox(bookItems(bookAt(geometry, 1)))!;
-  const factor = Math.min(room.width / boxWidth(full), room.height / boxHeight(full));
+  const factor = factorToFill(bookItems(bookAt(geometry, 1)), room);
   const book = bookAt(geometry, factor);
   return { items: bookItems(book), factor, targets: targetsOf(book) };
 }

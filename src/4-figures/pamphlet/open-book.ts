@@ -13,6 +13,7 @@ import { stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
 import { face } from "../bench/solid.ts";
 import { sectionWords } from "../bench/section-words.ts";
+import { scaleWords } from "../scale.ts";
 
 interface OpenBook {
   readonly items: readonly SceneItem[];
@@ -52,10 +53,6 @@ function drawOpenBook(input: DrawingInput<"pamphlet">, room: { readonly width: n
       fold: at(high * 0.04), "fore-edge": midpoint(right[1]!, right[2]!), head: midpoint(right[2]!, right[3]!), tail: midpoint(right[0]!, right[1]!),
     },
   };
-}
-
-function scaleWords(factor: number): string {
-  return factor > 1 ? `about ${factor.toFixed(1)}:1` : `about 1:${(1 / factor).toFixed(1)}`;
 }
 
 /** Figure `finished-book`: without labels, because it is the booklet's cover picture. */

@@ -1,6 +1,5 @@
 // The finished album lying on the bench, pictorial and in true proportions: shut but for a gap, or with its front cover up.
 import type { PostAlbumGeometry } from "../../2-model/post-album/geometry.ts";
-import { boxHeight, boxWidth } from "../../geometry/box.ts";
 import { convexHull } from "../../geometry/hull.ts";
 import { circle, line, pathPoints, polygon, transformPath } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
@@ -8,10 +7,11 @@ import type { Point } from "../../geometry/point.ts";
 import { isometric, isometricPlane, spacePoint } from "../../geometry/project.ts";
 import { toMillimetres } from "../../units/length.ts";
 import type { Length } from "../../units/length.ts";
-import { area, sceneBox, stroke } from "../scene.ts";
+import { area, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
 import { bar, face } from "../bench/solid.ts";
 import type { FaceTones } from "../bench/solid.ts";
+import { factorToFill } from "../views.ts";
 
 /** How the album lies: which long edge is nearest to the reader, and how far its front cover stands open, in degrees. */
 export interface AlbumPose {
@@ -35,8 +35,7 @@ const paperTones: FaceTones = { top: "face-light", left: "face-dark", right: "fa
 
 /** The album as large as the room allows. */
 export function viewAlbum(geometry: PostAlbumGeometry, pose: AlbumPose, room: { readonly width: number; readonly height: number }): AlbumView {
-  const full = sceneBox(drawAlbum(geometry, pose, 1).items)!;
-  return drawAlbum(geometry, pose, Math.min(room.width / boxWidth(full), room.height / boxHeight(full)));
+  return drawAlbum(geometry, pose, factorToFill(drawAlbum(geometry, pose, 1).items, room));
 }
 
 interface Flat {

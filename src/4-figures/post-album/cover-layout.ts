@@ -1,4 +1,5 @@
 // Figure: the cloth of a cover, wrong side up, with every line to be drawn on it, measured from its left and its head edge.
+import type { PlacementLine } from "../../2-model/types.ts";
 import { line, rectangle } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
 import { toMillimetres } from "../../units/length.ts";
@@ -8,6 +9,7 @@ import { cornerReach } from "../corner-cut.ts";
 import { placeAtScale } from "../figure.ts";
 import type { FigureDraft } from "../figure.ts";
 import { areaLabel, grainArrow, gridCentres, leaderLabel, preferredLeader } from "../leaders.ts";
+import { placementLines } from "../placement-lines.ts";
 import type { Placeable } from "../place.ts";
 import { runningDimensions } from "../running-dimensions.ts";
 import { area, stroke } from "../scene.ts";
@@ -47,9 +49,8 @@ function partName(input: Input, id: string): string {
   return input.model.parts.find((part) => part.id === id)!.name;
 }
 
-function clothLines(input: Input, direction: "vertical" | "horizontal") {
-  const cloth = input.model.parts.find((part) => part.id === coveringId(input.model.geometry))!;
-  return cloth.features.flatMap((feature) => (feature.kind === "placement line" && feature.direction === direction ? [feature] : []));
+function clothLines(input: Input, direction: PlacementLine["direction"]): readonly PlacementLine[] {
+  return placementLines(input.model.parts, coveringId(input.model.geometry), direction);
 }
 
 function clothItems(input: Input, plan: CoverPlan): readonly SceneItem[] {

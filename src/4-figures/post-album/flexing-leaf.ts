@@ -1,4 +1,5 @@
 // Figure: why the score lies where it does: a leaf bending beside the guards, cut through.
+import { capital } from "../../3-plan/wording.ts";
 import { line, polyline, rectangle } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
 import type { Point } from "../../geometry/point.ts";
@@ -35,7 +36,7 @@ export function drawFlexingLeaf(input: DrawingInput<"post-album">): FigureDraft 
   return {
     id: "flexing-leaf",
     title: "Where a leaf bends",
-    caption: `The hinge of the stacked album cut through, widths ${scale.name}, thicknesses not to scale. ${held[0]!.toUpperCase()}${held.slice(1)} hold the leaf down as far as ${words.size(geometry.hingeWidth)}; beside them it is free and bends at its ${scores.length === 1 ? "score" : "scores"}. ${input.unitNote}`,
+    caption: `The hinge of the stacked album cut through, widths ${scale.name}, thicknesses not to scale. ${capital(held)} hold the leaf down as far as ${words.size(geometry.hingeWidth)}; beside them it is free and bends at its ${scores.length === 1 ? "score" : "scores"}. ${input.unitNote}`,
     alternative: `Leaves${geometry.guardStrips > 0 ? " and guards lie in turn" : " lie"} on each other, held by the hinge strip up to ${words.size(geometry.hingeWidth)} from the spine edge. The top leaf is lifted: it stays flat up to its score, ${scores.map((score) => words.size(score.at)).join(" and ")} from the spine edge, and rises from there. The other leaves lie flat.`,
     items,
   };

@@ -13,6 +13,7 @@ import { stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
 import { boxOutline, prism } from "../bench/solid.ts";
 import { sectionWords } from "../bench/section-words.ts";
+import { scaleWords } from "../scale.ts";
 
 interface LyingBook {
   readonly items: readonly SceneItem[];
@@ -55,10 +56,6 @@ function drawLyingBook(input: DrawingInput<"stab-binding">, room: { readonly wid
       head: isometric(spacePoint(0, deep * 0.5, top)), "fore-edge": isometric(spacePoint(long * 0.6, deep, top)),
     },
   };
-}
-
-function scaleWords(factor: number): string {
-  return factor > 1 ? `about ${factor.toFixed(1)}:1` : `about 1:${(1 / factor).toFixed(1)}`;
 }
 
 /** Figure `finished-book`: without labels, because it is the booklet's cover picture. */

@@ -6,6 +6,7 @@ import { spreadPositions } from "../../geometry/spread.ts";
 import { toMillimetres } from "../../units/length.ts";
 import { waysOf } from "../../3-plan/stab-binding/sew.ts";
 import { wordsForPass } from "../../3-plan/sewing/move-words.ts";
+import { capital } from "../../3-plan/wording.ts";
 import type { DrawingInput } from "../binding.ts";
 import { placeEvery } from "../figure.ts";
 import type { FigureDraft } from "../figure.ts";
@@ -67,7 +68,7 @@ export function drawWay(input: DrawingInput<"stab-binding">, number: number): Fi
   if (!way) return null;
   const views = way.passes.map((n) => {
     const { name } = path.passes[n - 1]!;
-    return withHeading(`pass ${n}`, name.slice(0, 1).toUpperCase() + name.slice(1), passView(input, path, n, way.passes.length));
+    return withHeading(`pass ${n}`, capital(name), passView(input, path, n, way.passes.length));
   });
   return {
     id: `sewing-${number}`,

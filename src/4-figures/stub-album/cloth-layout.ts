@@ -1,4 +1,5 @@
 // Figure: the hinge cloth, wrong side up, with every line to be drawn on it, measured from its left and its head edge.
+import type { PlacementLine } from "../../2-model/types.ts";
 import type { Box } from "../../geometry/box.ts";
 import { line, rectangle } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
@@ -9,6 +10,7 @@ import { cornerReach } from "../corner-cut.ts";
 import { placeEvery } from "../figure.ts";
 import type { FigureDraft } from "../figure.ts";
 import { areaLabel, grainArrow, gridCentres, leaderLabel, preferredLeader } from "../leaders.ts";
+import { placementLines } from "../placement-lines.ts";
 import { firstOf } from "../place.ts";
 import type { Placeable } from "../place.ts";
 import { runningDimensions } from "../running-dimensions.ts";
@@ -46,9 +48,8 @@ export function drawClothLayout(input: Input): FigureDraft {
   };
 }
 
-function clothLines(input: Input, direction: "vertical" | "horizontal") {
-  const cloth = input.model.parts.find((part) => part.id === "hinge-cloth")!;
-  return cloth.features.flatMap((feature) => (feature.kind === "placement line" && feature.direction === direction ? [feature] : []));
+function clothLines(input: Input, direction: PlacementLine["direction"]): readonly PlacementLine[] {
+  return placementLines(input.model.parts, "hinge-cloth", direction);
 }
 
 /** The fields between the lines, on paper. */

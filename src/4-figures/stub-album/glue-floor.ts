@@ -1,4 +1,5 @@
 // Figure `glue-floor`: the folded card glued to the spine strip, pressed down between the stubs.
+import { capital } from "../../3-plan/wording.ts";
 import type { Box } from "../../geometry/box.ts";
 import { rectangle } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
@@ -98,8 +99,4 @@ function pressingStrips(floor: FloorLayout, layers: VisibleLayers): readonly { r
     const strip = { from: from + half, to: to - half };
     return crossesBreak || strip.to - strip.from < 1 ? [] : [strip];
   });
-}
-
-function capital(text: string): string {
-  return text.charAt(0).toUpperCase() + text.slice(1);
 }

@@ -1,4 +1,5 @@
 // Figure: the cloth, wrong side up, with the strips being laid on their placement lines, and the same seen from the tail.
+import type { PlacementLine } from "../../2-model/types.ts";
 import { line, rectangle } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
 import type { Point } from "../../geometry/point.ts";
@@ -8,6 +9,7 @@ import { placeAtScale } from "../figure.ts";
 import type { FigureDraft } from "../figure.ts";
 import { balloon, drawBalloon, grainArrow, gridCentres, leaderAnywhere } from "../leaders.ts";
 import { pushArrow } from "../movement.ts";
+import { placementLines } from "../placement-lines.ts";
 import type { Placeable } from "../place.ts";
 import { runningDimensions } from "../running-dimensions.ts";
 import { scalesThatFit } from "../scale.ts";
@@ -50,9 +52,8 @@ export function drawGlueStrips(input: DrawingInput<"stub-album">): FigureDraft {
   };
 }
 
-function clothLines(input: DrawingInput<"stub-album">, direction: "vertical" | "horizontal") {
-  const cloth = input.model.parts.find((part) => part.id === "hinge-cloth")!;
-  return cloth.features.flatMap((feature) => (feature.kind === "placement line" && feature.direction === direction ? [feature] : []));
+function clothLines(input: DrawingInput<"stub-album">, direction: PlacementLine["direction"]): readonly PlacementLine[] {
+  return placementLines(input.model.parts, "hinge-cloth", direction);
 }
 
 function positions(input: DrawingInput<"stub-album">, direction: "vertical" | "horizontal"): string {

@@ -1,17 +1,17 @@
 // The finished book standing a little open, pictorial and in true proportions: for the cover and for naming its parts.
 import type { StubAlbumGeometry } from "../../2-model/stub-album/geometry.ts";
 import { bandAlong } from "../../geometry/band.ts";
-import { boxHeight, boxWidth } from "../../geometry/box.ts";
 import { convexHull } from "../../geometry/hull.ts";
 import { circle, curve, line, pathPoints, polygon, transformPath } from "../../geometry/path.ts";
 import { addPoints, point, scalePoint, subtractPoints, unitVector } from "../../geometry/point.ts";
 import type { Point } from "../../geometry/point.ts";
 import { isometric, isometricPlane, spacePoint } from "../../geometry/project.ts";
 import { toMillimetres } from "../../units/length.ts";
-import { area, sceneBox, stroke } from "../scene.ts";
+import { area, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
 import { face, prism } from "../bench/solid.ts";
 import type { FaceTones } from "../bench/solid.ts";
+import { factorToFill } from "../views.ts";
 
 /** How far each cover stands open, in degrees. */
 const opening = 11;
@@ -73,8 +73,7 @@ export interface OpenBook {
 /** The finished book standing a little open, as large as the room allows. */
 export function drawOpenBook(geometry: StubAlbumGeometry, room: { readonly width: number; readonly height: number }): OpenBook {
   // Drawn once at full size to see how much paper it needs, then at the factor that fills the room.
-  const full = sceneBox(bookItems(bookAt(geometry, 1)))!;
-  const factor = Math.min(room.width / boxWidth(full), room.height / boxHeight(full));
+  const factor = factorToFill(bookItems(bookAt(geometry, 1)), room);
   const book = bookAt(geometry, factor);
   return { items: bookItems(book), factor, targets: targetsOf(book) };
 }
