@@ -37,11 +37,13 @@ export async function build({ projects, content, output, print, tabs, progress, 
   const started = performance.now();
   const folders = await readContent(content);
   const asked = chooseProjects(projects, folders);
-  const solver = await loadLinearSolver();
-  const computed = separate(folders.map((folder) => {
+  const each: ComputedProject[] = [];
+  for (const folder of folders) {
     if (asked.has(folder.name)) progress.step(`${folder.name}: computing`);
-    return computeProject(folder, solver);
-  }));
+    // The others are computed for the list of books only.
+    each.push(await computeProject(folder, asked.has(folder.name) ? loadLinearSolver : null));
+  }
+  const computed = separate(each);
   const wanted = computed.filter((result) => asked.has(result.project.name));
   const kept = await readKept(output);
   progress.step("rendering pages");

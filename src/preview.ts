@@ -4,6 +4,7 @@ import { computeProject } from "./build/compute.ts";
 import type { ComputedProject } from "./build/compute.ts";
 import { readContent } from "./build/content.ts";
 import { listBooklets } from "./build/kept.ts";
+import { loadLinearSolver } from "./build/linear-solver.ts";
 import { countOf } from "./build/progress.ts";
 import type { Progress } from "./build/progress.ts";
 import { reportProblems } from "./build/report.ts";
@@ -27,7 +28,7 @@ export async function preview({ content, port, progress }: PreviewOptions): Prom
   const shown = new Map<string, ComputedProject>();
   let data: SiteData = { howTos: [], handouts: [], templateSheets: [], classPlans: [], kitSlips: [], listed: [] };
   const recompute = async (): Promise<void> => {
-    const computed = (await readContent(content)).map((project) => computeProject(project));
+    const computed = await Promise.all((await readContent(content)).map((project) => computeProject(project, loadLinearSolver)));
     for (const result of computed) if (result.booklets.length > 0) shown.set(result.project.name, result);
     const current = computed.flatMap((result) => shown.get(result.project.name)?.booklets ?? []);
     const kept = current.map(({ definition, folder }) => ({ project: definition.project, folder, title: definition.title, summary: definition.summary }));

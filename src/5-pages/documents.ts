@@ -95,12 +95,11 @@ export function printJobs(documents: Documents, output: string): readonly PrintJ
   ];
 }
 
-function viewHowTo({ definition, drawings }: Booklet, booklet: BookletView, withPrints: boolean): HowToDocument {
-  const hasClass = definition.class !== null;
+function viewHowTo({ definition, plan, drawings }: Booklet, booklet: BookletView, withPrints: boolean): HowToDocument {
   const kinds = [
     { document: "handout", label: "Handout for the bench" },
     ...(drawings.templates.length > 0 ? [{ document: "templates", label: "Templates at full size" }] : []),
-    ...(hasClass ? [{ document: "class-plan", label: "Class plan for the teacher" }, { document: "kit-slips", label: "Kit slips" }] : []),
+    ...(plan.class ? [{ document: "class-plan", label: "Class plan for the teacher" }, { document: "kit-slips", label: "Kit slips" }] : []),
   ];
   return {
     path: `${booklet.project}/index.html`,

@@ -18,7 +18,7 @@ export interface CheckOptions {
 export async function check({ projects, content, progress }: CheckOptions): Promise<ExitStatus> {
   const folders = await readContent(content);
   const asked = chooseProjects(projects, folders);
-  const computed = folders.filter((folder) => asked.has(folder.name)).map((project) => computeProject(project));
+  const computed = await Promise.all(folders.filter((folder) => asked.has(folder.name)).map((project) => computeProject(project)));
   const problems = computed.flatMap((result) => result.problems);
   if (problems.length > 0) progress.say(printProblems(problems, new Map(computed.flatMap((result) => [...result.texts]))));
   for (const { project, fault } of computed) if (fault) progress.say(`${project.name}: ${faultInWords(fault)}`);

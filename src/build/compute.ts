@@ -22,11 +22,15 @@ export interface ComputedProject {
   readonly fault: Error | null;
 }
 
-/** Takes a project as far as its problems allow; `solver` is for the cut plans of a class, without it none is planned. Never throws: a mistake of ours comes back as `fault`, so that the other projects are built. */
-export function computeProject(project: ProjectFolder, solver: LinearSolver | null = null): ComputedProject {
+/**
+ * Takes a project as far as its problems allow. `loadSolver` is asked only where there is a class to plan; without it none is planned.
+ * Never throws: a mistake of ours comes back as `fault`, so that the other projects are built.
+ */
+export async function computeProject(project: ProjectFolder, loadSolver: (() => Promise<LinearSolver>) | null = null): Promise<ComputedProject> {
   if (!project.source) return { project, definitions: [], booklets: [], problems: project.problems, texts: new Map(), fault: null };
   try {
     const { definitions, problems: written, texts } = readDefinition(project.source);
+    const solver = loadSolver && definitions.some((definition) => definition.class) ? await loadSolver() : null;
     const computed = definitions.map((definition) => computeBooklet(definition, project, solver));
     const problems = [...project.problems, ...written, ...eachOnce(computed.map((one) => one.problems), definitions)];
     const booklets = hasErrors(problems) ? [] : computed.flatMap((one) => (one.booklet ? [one.booklet] : []));

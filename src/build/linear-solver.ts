@@ -1,16 +1,20 @@
 // Loads the HiGHS solver and puts it behind the few questions that cut plans ask.
-import highsModule from "highs";
 import type { Highs, Model, ModelData } from "highs";
 import type { FractionalAnswer, LinearProgram, LinearSolver, ProgramColumn, ProgramRow, WholeAnswer, WholeLimits } from "../3-plan/cutting/linear-solver.ts";
 
-/** The package's types describe its CommonJS half, where the loader is a property; imported as a module, the loader is the default export itself. */
-const loadHighs = highsModule as unknown as typeof highsModule.default;
-
 const settings = { output_flag: false, random_seed: 0 };
 
-/** A solver that is ready for use; loading takes a moment, solving waits for nothing. */
-export async function loadLinearSolver(): Promise<LinearSolver> {
-  const highs = await loadHighs();
+let loaded: Promise<LinearSolver> | null = null;
+
+/** A solver that is ready for use, loaded once. Loading takes a third of a second, so only who has a class to plan should ask for it; solving waits for nothing. */
+export function loadLinearSolver(): Promise<LinearSolver> {
+  return (loaded ??= load());
+}
+
+async function load(): Promise<LinearSolver> {
+  const { default: highsModule } = await import("highs");
+  // The package's types describe its CommonJS half, where the loader is a property; imported as a module, the loader is the default export itself.
+  const highs = await (highsModule as unknown as typeof highsModule.default)();
   return {
     openProgram: (rows) => openProgram(highs, rows),
     solveWhole: (rows, columns, limits) => solveWhole(highs, rows, columns, limits),

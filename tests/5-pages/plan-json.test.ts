@@ -18,8 +18,8 @@ test("there are demo projects", () => {
 });
 
 for (const demo of demos) {
-  test(`${demo.name}: what would be written satisfies the schema, after a trip through JSON too`, () => {
-    const { booklets, problems, fault } = computeProject(demo);
+  test(`${demo.name}: what would be written satisfies the schema, after a trip through JSON too`, async () => {
+    const { booklets, problems, fault } = await computeProject(demo);
     expect([problems.filter((problem) => problem.severity === "error"), fault]).toEqual([[], null]);
     expect(booklets.length).toBeGreaterThan(0);
     for (const booklet of booklets) {

@@ -24,7 +24,7 @@ let files: readonly string[];
 
 beforeAll(async () => {
   folder = await mkdtemp(path.join(os.tmpdir(), "benchleaf-browser-"));
-  const demos = (await readContent(path.join(root, "content"))).flatMap((project) => computeProject(project).booklets);
+  const demos = (await Promise.all((await readContent(path.join(root, "content"))).map((project) => computeProject(project)))).flatMap((computed) => computed.booklets);
   const booklets = [fixtureBooklet(), ...demos];
   const listed = booklets.map(({ definition }) => ({ project: definition.project, title: definition.title, summary: definition.summary, state: "fresh" as const }));
   const rendered = await renderPages({ booklets, listed: [...listed, { project: "old", title: "Old", summary: "", state: "stale" }], output: folder, withPrints: true });

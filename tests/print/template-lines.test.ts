@@ -62,7 +62,7 @@ describe("every template of the demos, printed", () => {
   // Three score lines for each of 10 and of 12 stubs, six folds and three lines of a corner, and other marks besides.
   it.each([["harbour-album", 30], ["garden-year", 36], ["river-walk", 8]] as const)("%s has each named mark in its place on some sheet, more than %i of them, and both check lines on every sheet", async (name, least) => {
     const project = (await readContent(content)).find((each) => each.name === name)!;
-    const [booklet] = computeProject(project).booklets;
+    const [booklet] = (await computeProject(project)).booklets;
     const { definition, drawings } = booklet!;
     const paper = definition.print.papers[0]!;
     const bytes = new Uint8Array(await readFile(path.join(output, name, "templates.pdf")));
