@@ -9,7 +9,7 @@ import { planBars } from "../cutting/plan-bars.ts";
 import { planSheets } from "../cutting/plan-sheets.ts";
 import type { SheetCutRequest, StockSheet } from "../cutting/types.ts";
 import type { Wording } from "../wording.ts";
-import { centsPerPiece } from "./orders.ts";
+import { centsPerPiece } from "./money.ts";
 import type { CutPlanOfMaterial, LengthPlanOfMaterial } from "./types.ts";
 
 /** All plans, and what could not be planned. */
@@ -19,30 +19,36 @@ export interface CutPlans {
   readonly unplanned: readonly { readonly material: string; readonly reason: string }[];
 }
 
+/** A plan, or the reason why there is none. */
+type Planned<Of> = { readonly plan: Of } | { readonly reason: string };
+
 /** Plans every material of the model for `sets` books. Materials without sheet sizes or pack lengths are named as unplanned. */
 export function planCuts(definition: Definition, model: Model, sets: number, solver: LinearSolver, say: Wording): CutPlans {
   const sheets: CutPlanOfMaterial[] = [];
   const lengths: LengthPlanOfMaterial[] = [];
   const unplanned: { material: string; reason: string }[] = [];
-  const refuse = (material: Material, reason: string): void => void unplanned.push({ material: material.name, reason });
+  const keep = <Of>(material: Material, planned: Planned<Of>, kept: Of[]): void => {
+    if ("plan" in planned) kept.push(planned.plan);
+    else unplanned.push({ material: material.name, reason: planned.reason });
+  };
   for (const role of new Set(model.parts.map((part) => part.material))) {
     const material = definition.materials[role]!;
     const parts = model.parts.filter((part) => part.material === role && !part.readyMade);
     if (parts.length === 0) continue;
-    if (material.packLength) {
-      const result = planLengths(material, material.packLength, parts, sets, solver);
-      if (result.kind === "plan") assertSound(checkBarPlan(result.request, result.plan), material);
-      if (result.kind === "plan") lengths.push({ role, material: material.name, verdict: verdictOf(result.plan.bars, "length", result.plan.bound), request: result.request, plan: result.plan });
-      else refuse(material, result.kind === "too-long" ? `a piece is longer than the ${say.size(material.packLength)} on a roll` : "there are too few rolls");
-    } else if (material.sheets.length > 0) {
-      const request = requestFor(material, parts, sets);
-      const result = planSheets(request, solver);
-      if (result.kind === "plan") assertSound(checkSheetPlan(request, result.plan), material);
-      if (result.kind === "plan") sheets.push({ role, material: material.name, verdict: verdictOf(result.plan.sheets, "sheet", result.plan.bound), grainNote: grainNote(material, parts), request, plan: result.plan });
-      else refuse(material, result.kind === "too-large" ? `${parts.filter((part) => result.pieces.includes(part.id)).map((part) => part.name).join(", ")} fits no sheet` : "no plan was found on the sheets that there are");
-    } else refuse(material, "no sheet size and no pack length is given");
+    if (material.packLength) keep(material, planLengths(material, material.packLength, parts, sets, solver, say), lengths);
+    else if (material.sheets.length > 0) keep(material, planSheetsOf(material, parts, sets, solver), sheets);
+    else unplanned.push({ material: material.name, reason: "no sheet size and no pack length is given" });
   }
   return { sheets, lengths, unplanned };
+}
+
+function planSheetsOf(material: Material, parts: readonly Part[], sets: number, solver: LinearSolver): Planned<CutPlanOfMaterial> {
+  const request = requestFor(material, parts, sets);
+  const result = planSheets(request, solver);
+  if (result.kind === "too-large") return { reason: `${parts.filter((part) => result.pieces.includes(part.id)).map((part) => part.name).join(", ")} fits no sheet` };
+  if (result.kind === "too-few-sheets") return { reason: "no plan was found on the sheets that there are" };
+  assertSound(checkSheetPlan(request, result.plan), material);
+  return { plan: { role: material.role, material: material.name, verdict: verdictOf(result.plan.sheets, "sheet", result.plan.bound), grainNote: grainNote(material, parts), request, plan: result.plan } };
 }
 
 /** Every plan is looked through by the independent checker before anybody buys by it. */
@@ -81,12 +87,15 @@ function grainNote(material: Material, parts: readonly Part[]): string {
     : `Grain runs up the drawing, along the ${along} side of the sheet; no piece is turned.`;
 }
 
-function planLengths(material: Material, packLength: Length, parts: readonly Part[], sets: number, solver: LinearSolver) {
+function planLengths(material: Material, packLength: Length, parts: readonly Part[], sets: number, solver: LinearSolver, say: Wording): Planned<LengthPlanOfMaterial> {
   const request = {
     pieces: parts.map((part) => ({ id: part.id, length: part.height, count: part.count * sets })),
     bars: [{ id: "roll", length: packLength, cost: material.price ? centsPerPiece(material.price, 1) : 0, available: null }],
     aim: "fewest-bars",
   } as const;
   const result = planBars(request, solver);
-  return result.kind === "plan" ? { kind: "plan" as const, request, plan: result.plan } : result;
+  if (result.kind === "too-long") return { reason: `a piece is longer than the ${say.size(packLength)} on a roll` };
+  if (result.kind === "too-few-bars") return { reason: "there are too few rolls" };
+  assertSound(checkBarPlan(request, result.plan), material);
+  return { plan: { role: material.role, material: material.name, verdict: verdictOf(result.plan.bars, "length", result.plan.bound), request, plan: result.plan } };
 }

@@ -7,7 +7,12 @@ export function centsOf(price: Rational): number {
   return Number((price.n * 200n + price.d) / (2n * price.d));
 }
 
-/** The least whole number of cents that is not below `cents` hundredths-of-a-cent figure divided by 100. */
+/** Whole cents for one piece out of a pack, rounded to the nearest: only for weighing one sheet size against another. */
+export function centsPerPiece(price: Rational, pack: number): number {
+  return Math.round(centsOf(price) / pack);
+}
+
+/** Hundredths of a cent as whole cents, rounded up. */
 export function ceilCents(hundredths: number): number {
   return Math.ceil(hundredths / 100 - 1e-9);
 }

@@ -10,11 +10,6 @@ import type { CutPlans } from "./cut-plans.ts";
 import { ceilCents, centsOf, printMoney, withMargin } from "./money.ts";
 import type { Costs, OrderLine } from "./types.ts";
 
-/** Whole cents for one piece out of a pack, rounded to the nearest: only for weighing one sheet size against another. */
-export function centsPerPiece(price: Rational, pack: number): number {
-  return Math.round(centsOf(price) / pack);
-}
-
 interface Demand {
   readonly role: string;
   readonly name: string;

@@ -1,4 +1,4 @@
-// The timetable of a class as printed and as plan.json holds it.
+// The timetable of a class as printed.
 
 /** What somebody does in a stretch of time. */
 export type SlotKind = "work" | "demonstration" | "wait" | "break" | "set up" | "clean up";
@@ -43,8 +43,4 @@ export interface PrintedTimetable {
   readonly groupWords: string;
   readonly sessions: readonly TimetableSession[];
   readonly slots: readonly Slot[];
-  /** Minutes of sessions used, and the least that can be proven necessary. */
-  readonly minutes: number;
-  readonly lowerBound: number;
-  readonly proven: boolean;
 }

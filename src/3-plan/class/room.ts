@@ -34,7 +34,6 @@ export function listHazards(plan: Plan): readonly HazardLine[] {
     hazard: hazard.hazard,
     whoCouldBeHurt: `the maker at work in ${hazard.steps.length === 1 ? "step" : "steps"} ${listInWords(hazard.steps.map(String))}, and whoever stands near`,
     precaution: `${hazard.consequence} ${hazard.avoid}`,
-    steps: listInWords(hazard.steps.map(String)),
   }));
 }
 

@@ -88,7 +88,7 @@ export function printTimetable(input: TimetableInput): PrintedTimetable {
   const made = makeTimetable(activities);
   const faults = made.fits ? checkTimetable(activities, made.slots) : [];
   if (faults.length > 0) throw new Error(`internal error: the timetable is wrong: ${JSON.stringify(faults[0])}`);
-  const slots = made.slots.flatMap((slot) => slotOf(slot, input));
+  const slots = made.slots.map((slot) => slotOf(slot, input));
   const { settings, steps, makers } = input;
   return {
     fits: made.fits,
@@ -102,17 +102,14 @@ export function printTimetable(input: TimetableInput): PrintedTimetable {
       rows: rowsOf(slots.filter((slot) => slot.session === index + 1), session, settings, steps, activities.groups),
     })) : [],
     slots: made.fits ? slots : [],
-    minutes: made.end ?? 0,
-    lowerBound: made.lowerBound,
-    proven: made.proven,
   };
 }
 
-function slotOf(slot: ClassTimetable["slots"][number], { settings, steps }: TimetableInput): readonly Slot[] {
+function slotOf(slot: ClassTimetable["slots"][number], { settings, steps }: TimetableInput): Slot {
   const isSetUp = slot.kind === "break" && slot.start === 0 && settings.setUp > 0;
   const kind: SlotKind = isSetUp ? "set up" : slot.kind;
   const step = steps.find((each) => each.id === slot.step)?.n ?? null;
-  return [{ session: slot.session + 1, start: slot.start, end: slot.end, group: slot.group === null ? null : slot.group + 1, step, kind }];
+  return { session: slot.session + 1, start: slot.start, end: slot.end, group: slot.group === null ? null : slot.group + 1, step, kind };
 }
 
 function rowsOf(slots: readonly Slot[], session: ClassSettings["sessions"][number], settings: ClassSettings, steps: readonly Step[], groups: number): readonly TimetableRow[] {

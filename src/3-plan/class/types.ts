@@ -98,7 +98,6 @@ export interface HazardLine {
   readonly hazard: string;
   readonly whoCouldBeHurt: string;
   readonly precaution: string;
-  readonly steps: string;
 }
 
 /** A mistake to look out for. */
