@@ -1,10 +1,9 @@
 // The materials of one book: what each part is cut from, hardware, and the adhesives the steps use.
 import type { Definition } from "../1-definition/types.ts";
-import { extensionNames } from "../2-model/posts.ts";
 import type { Model } from "../2-model/types.ts";
 import { piecesToCut } from "../2-model/sewing/thread.ts";
 import { addLengths, multiplyLength, noLength } from "../units/length.ts";
-import type { Length } from "../units/length.ts";
+import { postsOf } from "./hardware.ts";
 import type { CutItem, MaterialNeed, Step } from "./types.ts";
 import { listInWords } from "./wording.ts";
 import type { Wording } from "./wording.ts";
@@ -49,20 +48,16 @@ function threadToCut(definition: Definition, model: Model, say: Wording): readon
   }];
 }
 
-/** Posts are counted, not cut; other bindings without holes for posts have none. */
+/** Posts are counted, not cut; other bindings have none. */
 function hardware(definition: Definition, model: Model, say: Wording): readonly MaterialNeed[] {
-  const posts = definition.materials["posts"];
-  const length = model.values.get("post length");
-  const count = new Set(model.holes.map((hole) => hole.id)).size;
-  if (!posts || !length || count === 0) return [];
-  const barrel = model.values.get("post barrel")!;
-  const sizes = extensionNames.flatMap((name) => (model.values.has(name) ? [say.size(model.values.get(name)!.quantity.value as Length)] : []));
-  const extensions = [...new Set(sizes)].map((size) => [size, sizes.filter((each) => each === size).length] as const);
+  const material = definition.materials["posts"];
+  const posts = postsOf(model);
+  if (!material || !posts) return [];
   return [{
-    role: "posts", name: posts.name, quantity: `${count}`, thickness: "", note: "with caps",
+    role: "posts", name: material.name, quantity: `${posts.count}`, thickness: "", note: "with caps",
     pieces: [
-      `${say.thickness(barrel.quantity.value as Length)} barrel, ${say.size(length.quantity.value as Length)} long`,
-      ...extensions.map(([size, perPost]) => `${count * perPost} extension${count * perPost === 1 ? "" : "s"} of ${size} to screw into them`),
+      `${say.thickness(posts.barrel)} barrel, ${say.size(posts.length)} long`,
+      ...posts.extensions.map(({ length, count }) => `${count} extension${count === 1 ? "" : "s"} of ${say.size(length)} to screw into them`),
     ],
   }];
 }

@@ -7,6 +7,8 @@ import type { PrintedTimetable } from "../3-plan/class/printed-timetable.ts";
 import { listInWords, wordingFor } from "../3-plan/wording.ts";
 import { viewFigure } from "./inline-figure.ts";
 import type { FigureView } from "./inline-figure.ts";
+import { stepList, viewOwnCaution } from "./step-view.ts";
+import type { CautionView } from "./step-view.ts";
 import type { Booklet } from "./types.ts";
 
 /** One line of the shopping list, as printed. */
@@ -51,6 +53,8 @@ export interface ClassView {
   readonly kits: readonly number[];
   readonly room: readonly (RoomLine & { readonly share: string })[];
   readonly hazards: readonly HazardLine[];
+  /** Cautions of the author's own, as HTML. */
+  readonly ownHazards: readonly (CautionView & { readonly steps: string })[];
   readonly mistakes: readonly MistakeLine[];
   readonly timetable: PrintedTimetable;
   readonly chart: FigureView | null;
@@ -109,6 +113,7 @@ export function viewClass({ definition, plan, drawings }: Booklet): ClassView | 
     kits: Array.from({ length: own.makers }, (_, index) => index + 1),
     room: own.room.map((line) => ({ ...line, share: line.shared ? `${line.count}, one for ${line.peopleEach}` : `${line.count}, one each` })),
     hazards: own.hazards,
+    ownHazards: plan.safety.own.map(({ markdown, steps }) => ({ ...viewOwnCaution(markdown, { topHeading: 5, pictures: new Set() }), steps: stepList(steps) })),
     mistakes: own.mistakes,
     timetable: own.timetable,
     chart: figure("class-timetable"),

@@ -1,6 +1,7 @@
 // The class of a book: sets, orders, costs and kits add up, every plan passes the independent checkers, and a timetable that does not fit says what would help.
 import { describe, expect, it } from "vitest";
 import type { ClassSettings } from "../../src/1-definition/types.ts";
+import { readDefinition } from "../../src/1-definition/index.ts";
 import { buildModel } from "../../src/2-model/index.ts";
 import { withMargin } from "../../src/3-plan/class/money.ts";
 import type { ClassPlan } from "../../src/3-plan/class/types.ts";
@@ -125,6 +126,41 @@ describe("a class", () => {
     const brush = own.room.find((line) => line.tool === "glue brush")!;
     expect([punch.count, punch.peopleEach, punch.shared]).toEqual([5, 5, true]);
     expect([brush.count, brush.peopleEach]).toEqual([12, 3]);
+  });
+});
+
+describe("a class that sews or screws", () => {
+  const planned = (written: string): ClassPlan => {
+    const bytes = new TextEncoder().encode(`benchleaf: 1\ntitle: T\nsummary: S\nauthor: {name: A}\nunits: mm\n${written}class: {participants: 4, sessions: [4 h, 4 h]}\n`);
+    const { definitions, problems } = readDefinition({ project: "x", file: "content/x/project.yaml", bytes, files: new Set(["project.yaml"]), prose: new Map() });
+    expect(problems).toEqual([]);
+    const { model } = buildModel(definitions[0]!);
+    return makePlan(definitions[0]!, model, solver).plan.class!;
+  };
+  // Four participants, the teacher and one spare set.
+  const sets = 6;
+  const pamphlet = "binding: pamphlet\nbook: {sheets: 6, page: {height: 210 mm, width: 148 mm}}\n";
+
+  it("orders thread by the spool, in the lengths that go on a needle, and packs it", () => {
+    const own = planned(`${pamphlet}materials: {thread: {pack length: 2 m, price: 3}}\n`);
+    const thread = own.lengthPlans.find((each) => each.role === "thread")!;
+    expect(thread.request.pieces.map((piece) => piece.count)).toEqual([sets]);
+    expect(own.orders.find((line) => line.role === "thread")!.needed).toBe(thread.plan.bars);
+    expect(own.kit.filter((line) => line.name.includes("thread"))).toHaveLength(1);
+  });
+
+  it("names the thread also when nobody says how much is on a spool", () => {
+    const line = planned(pamphlet).orders.find((each) => each.role === "thread")!;
+    expect([line.needed, line.note]).toEqual([sets, expect.stringMatching(/^\d+\u00a0mm in all$/)]);
+  });
+
+  it("orders the extensions of posts that are too short alone", () => {
+    const own = planned("binding: post album\nbook: {leaves: 40, leaf: {height: 250 mm, width: 300 mm}, inserts: 1 mm, posts: {lengths: [10 mm, 20 mm], extensions: [20 mm]}}\n");
+    const [posts, extensions] = own.orders.filter((each) => each.role === "posts");
+    expect(posts!.needed).toBeGreaterThan(0);
+    expect(posts!.needed % sets).toBe(0);
+    expect(extensions!.name).toMatch(/^extensions for /);
+    expect(extensions!.needed % posts!.needed).toBe(0);
   });
 });
 

@@ -1,5 +1,7 @@
 // The cut plans of a class: every sheet material and every material sold by length, for all sets together.
 import type { Definition, Material } from "../../1-definition/types.ts";
+import { piecesToCut } from "../../2-model/sewing/thread.ts";
+import type { Thread } from "../../2-model/sewing/types.ts";
 import type { Model, Part } from "../../2-model/types.ts";
 import { isLess } from "../../units/length.ts";
 import type { Length } from "../../units/length.ts";
@@ -7,7 +9,7 @@ import { checkBarPlan, checkSheetPlan } from "../cutting/check-cut-plan.ts";
 import type { LinearSolver } from "../cutting/linear-solver.ts";
 import { planBars } from "../cutting/plan-bars.ts";
 import { planSheets } from "../cutting/plan-sheets.ts";
-import type { SheetCutRequest, StockSheet } from "../cutting/types.ts";
+import type { BarPiece, SheetCutRequest, StockSheet } from "../cutting/types.ts";
 import type { Wording } from "../wording.ts";
 import { centsPerPiece } from "./money.ts";
 import type { CutPlanOfMaterial, LengthPlanOfMaterial } from "./types.ts";
@@ -35,11 +37,22 @@ export function planCuts(definition: Definition, model: Model, sets: number, sol
     const material = definition.materials[role]!;
     const parts = model.parts.filter((part) => part.material === role && !part.readyMade);
     if (parts.length === 0) continue;
-    if (material.packLength) keep(material, planLengths(material, material.packLength, parts, sets, solver, say), lengths);
+    if (material.packLength) keep(material, planLengths(material, material.packLength, piecesOf(parts, sets), solver, say), lengths);
     else if (material.sheets.length > 0) keep(material, planSheetsOf(material, parts, sets, solver), sheets);
     else unplanned.push({ material: material.name, reason: "no sheet size and no pack length is given" });
   }
+  const thread = definition.materials["thread"];
+  if (model.thread && thread?.packLength) keep(thread, planLengths(thread, thread.packLength, threadPieces(model.thread, sets), solver, say), lengths);
   return { sheets, lengths, unplanned };
+}
+
+function piecesOf(parts: readonly Part[], sets: number): readonly BarPiece[] {
+  return parts.map((part) => ({ id: part.id, length: part.height, count: part.count * sets }));
+}
+
+/** The lengths that go on a needle, for all books. */
+function threadPieces(thread: Thread, sets: number): readonly BarPiece[] {
+  return piecesToCut(thread).map(({ length }, index) => ({ id: `thread ${index + 1}`, length, count: sets }));
 }
 
 function planSheetsOf(material: Material, parts: readonly Part[], sets: number, solver: LinearSolver): Planned<CutPlanOfMaterial> {
@@ -87,9 +100,9 @@ function grainNote(material: Material, parts: readonly Part[]): string {
     : `Grain runs up the drawing, along the ${along} side of the sheet; no piece is turned.`;
 }
 
-function planLengths(material: Material, packLength: Length, parts: readonly Part[], sets: number, solver: LinearSolver, say: Wording): Planned<LengthPlanOfMaterial> {
+function planLengths(material: Material, packLength: Length, pieces: readonly BarPiece[], solver: LinearSolver, say: Wording): Planned<LengthPlanOfMaterial> {
   const request = {
-    pieces: parts.map((part) => ({ id: part.id, length: part.height, count: part.count * sets })),
+    pieces,
     bars: [{ id: "roll", length: packLength, cost: material.price ? centsPerPiece(material.price, 1) : 0, available: null }],
     aim: "fewest-bars",
   } as const;

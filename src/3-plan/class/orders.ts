@@ -3,6 +3,7 @@ import type { Definition } from "../../1-definition/types.ts";
 import type { Model } from "../../2-model/types.ts";
 import { addLengths, multiplyLength, noLength } from "../../units/length.ts";
 import type { Rational } from "../../units/rational.ts";
+import { postsOf } from "../hardware.ts";
 import type { Plan } from "../types.ts";
 import { listInWords } from "../wording.ts";
 import type { Wording } from "../wording.ts";
@@ -35,6 +36,7 @@ export function listOrders(definition: Definition, model: Model, plan: Plan, cut
       return { role, name: material.name, unit: `rolls of ${say.size(material.packLength!)}`, needed: bars, inHand: 0, packSize: 1, price: material.price, note: "" };
     }),
     ...roles.map((role) => countedDemand(role, definition, model, sets, say)),
+    ...threadDemand(definition, model, sets, say),
     ...postDemand(definition, model, sets, say),
   ].map(orderOf).concat(adhesiveLines(plan));
 }
@@ -53,14 +55,22 @@ function countedDemand(role: string, definition: Definition, model: Model, sets:
 }
 
 function postDemand(definition: Definition, model: Model, sets: number, say: Wording): readonly Demand[] {
-  const posts = definition.materials["posts"];
-  const length = model.values.get("post length");
-  const count = new Set(model.holes.map((hole) => hole.id)).size;
-  if (!posts || !length || count === 0) return [];
-  return [{
-    role: "posts", name: posts.name, unit: "pieces", needed: count * sets, inHand: 0, packSize: posts.packCount, price: posts.price,
-    note: `${say.size(length.quantity.value as Parameters<Wording["size"]>[0])} long, with caps`,
-  }];
+  const material = definition.materials["posts"];
+  const posts = postsOf(model);
+  if (!material || !posts) return [];
+  const demand = { role: "posts", unit: "pieces", inHand: 0 } as const;
+  return [
+    { ...demand, name: material.name, needed: posts.count * sets, packSize: material.packCount, price: material.price, note: `${say.size(posts.length)} long, with caps` },
+    // The price of the posts is not that of their extensions.
+    ...posts.extensions.map(({ length, count }) => ({ ...demand, name: `extensions for ${material.name}`, needed: count * sets, packSize: 1, price: null, note: `${say.size(length)} long` })),
+  ];
+}
+
+/** Thread without a length on its spool is told as a total. */
+function threadDemand(definition: Definition, model: Model, sets: number, say: Wording): readonly Demand[] {
+  const material = definition.materials["thread"];
+  if (!material || !model.thread || material.packLength) return [];
+  return [{ role: "thread", name: material.name, unit: "lengths for one book", needed: sets, inHand: 0, packSize: 1, price: null, note: `${say.size(multiplyLength(model.thread.length, sets))} in all` }];
 }
 
 function orderOf({ price, ...demand }: Demand): OrderLine {

@@ -34,7 +34,7 @@ export function planClass({ definition, model, plan, drafts, say, solver }: Clas
     participants: settings.participants, makers, sets, orders,
     costs: addUpCosts(orders, definition, settings.participants, sets),
     cutPlans: cuts.sheets, lengthPlans: cuts.lengths, unplanned: cuts.unplanned,
-    kit: listKit(plan, model, definition),
+    kit: listKit(plan),
     room: listRoom(definition, plan, makers),
     hazards: listHazards(plan),
     mistakes: listMistakes(plan),

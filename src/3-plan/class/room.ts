@@ -1,6 +1,5 @@
 // The room and the people in it: tools to set out, a kit's packing list, hazards with who minds them, and the mistakes to look out for.
 import type { Definition } from "../../1-definition/types.ts";
-import type { Model } from "../../2-model/types.ts";
 import type { ToolId } from "../../catalogue/tools.ts";
 import type { Plan } from "../types.ts";
 import { listInWords } from "../wording.ts";
@@ -17,15 +16,12 @@ export function listRoom(definition: Definition, plan: Plan, makers: number): re
   });
 }
 
-/** What goes into the bag of one maker: every cut part, what is bought in pieces, and the posts. */
-export function listKit(plan: Plan, model: Model, definition: Definition): readonly KitLine[] {
-  const parts = plan.cutList.map(({ letter, part, heightText, widthText, material }) => ({
-    letter, name: part.name, count: part.count, size: `${heightText} × ${widthText}`, material,
-  }));
-  const posts = plan.materials.filter((material) => material.role === "posts").map((material) => ({
-    letter: "", name: material.name, count: new Set(model.holes.map((hole) => hole.id)).size, size: material.pieces.join(", "), material: definition.materials["posts"]!.name,
-  }));
-  return [...parts, ...posts];
+/** What goes into the bag of one maker: every part of the cut list, thread and posts. */
+export function listKit(plan: Plan): readonly KitLine[] {
+  const parts = plan.cutList.map(({ letter, part, heightText, widthText }) => ({ letter, name: part.name, count: part.count, size: `${heightText} × ${widthText}` }));
+  const threads = plan.materials.filter(({ role }) => role === "thread").map(({ name, pieces }) => ({ letter: "", name, count: 1, size: pieces.join(", ") }));
+  const posts = plan.materials.filter(({ role }) => role === "posts").map(({ name, quantity, pieces }) => ({ letter: "", name, count: Number(quantity), size: pieces.join(", ") }));
+  return [...parts, ...threads, ...posts];
 }
 
 /** Each hazard with who could be hurt and what is done; the column of who checks is left to the teacher. */

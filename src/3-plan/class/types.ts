@@ -79,7 +79,6 @@ export interface KitLine {
   readonly name: string;
   readonly count: number;
   readonly size: string;
-  readonly material: string;
 }
 
 /** A tool and how many of it the room needs. */
