@@ -127,10 +127,10 @@ function tipEndpapers({ definition, model, say }: Context): DraftStep {
       `Do the same at the back. ${geometry.sewing ? "The tapes stay outside." : ""}`.trim(),
     ],
     parts: ["endpaper"], sizes: [{ label: "width of the line of adhesive", text: say.size(geometry.endpaperTip) }],
-    tools: ["brush", "wasteSheets", "boneFolder", "pressingBoards", "weight"], minutes: 12,
+    tools: ["brush", "wasteSheets", "boneFolder", "pressingBoards", "weight", "scissors"], minutes: 12,
     glueing: { job: "endpapers", openMinutes: 2 }, rest: "flat under a board and a weight",
     ...(geometry.sewing ? {} : { needs: [{ step: "fan-glue", until: "set", what: "glued leaves" } as const] }),
-    cautions: wetCautions(glue.wet, ["boneFolder", "weights"]), figure: "endpapers",
+    cautions: wetCautions(glue.wet, ["boneFolder", "weights", "scissors"]), figure: "endpapers",
     check: "Endpaper and page open along the line like two pages of a book, and no adhesive has come beyond it.",
     mistake: { sign: "The endpaper stands out at the fold.", repair: "Peel it off at once and lay it on again; once it has set, trim what stands out with scissors." },
   };

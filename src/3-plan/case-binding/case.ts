@@ -50,7 +50,7 @@ function markCloth(context: Context): DraftStep {
     },
     parts: ["cloth"],
     sizes: [{ label: "turn-in", text: say.size(covering.turnIn) }, { label: "joint", text: say.size(joint) }],
-    tools: ["pencil", "ruler", "triangle"], minutes: 10, cautions: [], figure: "cloth-layout",
+    tools: ["pencil", "ruler", "triangle", "awl"], minutes: 10, cautions: ["awl"], figure: "cloth-layout",
     check: `Measured back from the right edge, the ${covering.kind === "full" ? "turn-in and the board" : "cloth on the board and the joint"} come out the same as on the left.`,
     mistake: { sign: "The last line is off.", repair: "The gaps were measured one after the other. Rub the lines out and measure all of them again from the left edge." },
   };

@@ -1,4 +1,5 @@
 // The boards of a link stitch: covered, turned in and lined where they are covered, then marked and pierced.
+import { needleTools } from "./sewing.ts";
 import { listInWords } from "../wording.ts";
 import type { DraftStep, PlanContext } from "../binding.ts";
 
@@ -102,7 +103,7 @@ export function pierceBoards({ model, say }: PlanContext<"link-stitch">): readon
         "Do the other board. Press any burr on the inside flat with the bone folder and wipe the dust off.",
       ],
       parts: ["boards"], sizes: [{ label: "hole diameter", text: diameter }, { label: "holes in each board", text: String(names.length) }],
-      tools: ["holeTool", "wasteBoard", "clips", "boneFolder"], minutes: 6 + 3 * names.length, cautions: ["punch", "drill", "dust"], figure: "pierce-boards",
+      tools: ["holeTool", "wasteBoard", "clips", "boneFolder", ...needleTools(geometry.needles === 2)], minutes: 6 + 3 * names.length, cautions: ["punch", "drill", "dust", "needle"], figure: "pierce-boards",
       check: "You can see daylight straight through every hole, and the threaded needle passes without force.",
       mistake: { sign: "A hole has torn the covering.", repair: "Put a drop of adhesive under the torn edge, press it flat and let it set; thread will cover it." },
     },

@@ -41,7 +41,8 @@ function cutThread({ model, say }: PlanContext<"link-stitch">): DraftStep {
   };
 }
 
-function needleTools(two: boolean): readonly ToolId[] {
+/** The needles that this book is sewn with. */
+export function needleTools(two: boolean): readonly ToolId[] {
   return two ? ["needle"] : ["curvedNeedle"];
 }
 
@@ -177,7 +178,7 @@ function finish({ model, say }: PlanContext<"link-stitch">): DraftStep {
       { label: "thickness at the spine, boards included", text: say.about(say.size(finished.thickness)) },
       { label: "square at head and fore-edge", text: say.about(say.size(geometry.square)) },
     ],
-    tools: ["scissors", "weight"], minutes: 8, cautions: ["scissors", "weights"], figure: "spine-section",
+    tools: ["scissors", ...needleTools(geometry.needles === 2), "weight"], minutes: 8, cautions: ["scissors", "needle", "weights"], figure: "spine-section",
     check: "The book stands, opens flat everywhere and shuts without being pressed.",
     mistake: { sign: "The sections rattle on the spine.", repair: "The links are slack. Draw the slack from the first section to the last with the eye of the needle, and tie the end anew." },
   };

@@ -141,9 +141,9 @@ function lineHinge(context: Context): DraftStep {
     ],
     parts: ["hinge-lining"],
     sizes: [{ label: "spine edge to the lining, and head and tail", text: say.size(geometry.inset) }, { label: "lap onto the board", text: say.about(say.size(geometry.clothLap)) }],
-    tools: [...(glue.wet ? ["brush" as const, "wasteSheets" as const] : []), "ruler", "boneFolder"], minutes: 14,
+    tools: [...(glue.wet ? ["brush", "wasteSheets", "barrier", "weight"] as const : []), "ruler", "boneFolder"], minutes: 14,
     glueing: { job: "hinge", openMinutes: 4 }, needs: [coverHasSet(context)], rest: "open and flat, barrier sheets over the linings, under weights",
-    cautions: glue.wet ? ["wetAdhesive"] : [], figure: "hinge-section",
+    cautions: glue.wet ? ["wetAdhesive", "weights"] : [], figure: "hinge-section",
     check: "Seen from the head, the lining lies on the bottom of the joint and against both edges; nothing bridges it.",
     mistake: { sign: "The lining bridges the joint like a drumhead.", repair: "Damp it, press it down with the bone folder while it is soft; if it has dried, slit it along the joint and glue a new lining over it." },
   };

@@ -137,7 +137,7 @@ function pierceHoles(context: PlanContext<"stab-binding">): DraftStep {
     ],
     table: holeTable(context, holes, "Holes of the pattern"),
     parts: ["cover", "leaf"], sizes: [{ label: "hole diameter", text: say.thickness(holeDiameter) }],
-    tools: [...tool.tools, "ruler", "tape"], minutes: 4 + 2 * holes.length, cautions: tool.cautions, figure: "hole-layout",
+    tools: [...new Set([...tool.tools, "awl" as const, "needle" as const, "ruler" as const, "tape" as const])], minutes: 4 + 2 * holes.length, cautions: [...new Set([...tool.cautions, "awl" as const, "needle" as const])], figure: "hole-layout",
     check: "The needle drops through every hole, and the holes on the back lie as on the front.",
     mistake: { sign: "A hole comes out beside its line on the back.", repair: "The tool was not upright. Widen the hole from the back with the awl, upright, into waste board, until the needle runs straight." },
   };

@@ -29,7 +29,7 @@ export function makeStubs({ definition, model, say }: PlanContext<"stub-album">)
         ...(geometry.stubs > 1 ? [{ label: "floor gap", text: say.size(geometry.floorGap) }] : []),
         { label: "margin", text: say.size(geometry.margin) },
       ],
-      tools: ["pencil", "ruler"], minutes: 5 + Math.ceil(scores.length / 3), cautions: [], figure: "score-map",
+      tools: ["pencil", "ruler", "awl"], minutes: 5 + Math.ceil(scores.length / 3), cautions: ["awl"], figure: "score-map",
       check: `The last mark is ${say.size(geometry.margin)} from the right edge, at the head and at the tail.`,
       mistake: { sign: "The last mark is off by more than a pencil line.", repair: "The marks were stepped off one after the other. Rub them out and read all of them from the left edge." },
     },
@@ -75,7 +75,7 @@ export function makeStubs({ definition, model, say }: PlanContext<"stub-album">)
       tools: glue.wet ? ["brush", "wasteSheets", "boneFolder", "ruler", "pressingBoards", "weight"] : ["boneFolder", "ruler"],
       minutes: 5 + 2 * geometry.stubs,
       glueing: { job: "stubs", openMinutes: 2 }, rest: glue.wet ? "with the stubs pressed together, lying over to one side, a board and a weight on them" : "",
-      cautions: glue.wet ? ["wetAdhesive"] : [],
+      cautions: glue.wet ? ["wetAdhesive", "weights"] : [],
       figure: "close-stubs",
       check: `You can see no light between the leaves of ${stubsInWords}, and the floor measures no more than the spine strip, ${say.size(geometry.spineStripWidth)}.`,
       mistake: {
