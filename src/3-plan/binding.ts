@@ -47,6 +47,8 @@ export interface DraftStep {
   readonly rest?: string;
   readonly cautions: readonly CautionId[];
   readonly notices?: readonly { readonly hazard: string; readonly consequence: string; readonly avoid: string }[];
+  /** Cuts parts out of their sheets, which a class may have done before it meets: its cut plans take the step's place. */
+  readonly cutsParts?: boolean;
   readonly figure: string;
   readonly check: string;
   readonly mistake: { readonly sign: string; readonly repair: string };

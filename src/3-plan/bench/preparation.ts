@@ -57,7 +57,7 @@ export function cutParts({ model }: PlanContext<BindingId>, { agree, spoils, min
     parts: parts.map((part) => part.id),
     tools: ["pencil", "ruler", "triangle", "knife", "mat", "scissors"],
     minutes: minutes ?? 15 + 2 * Math.min(pieces, mostCutSingly),
-    cautions: ["knife", "boardCutter", "scissors", "paperEdge"],
+    cautions: ["knife", "boardCutter", "scissors", "paperEdge"], cutsParts: true,
     figure: id,
     check: `Each pair of equal parts matches edge to edge, and again with one of them turned over. ${agree}`.trim(),
     mistake: { sign: "A part is out of square.", repair: `Cut it again from the true edge; keep the bad piece for a smaller part. ${spoils}`.trim() },

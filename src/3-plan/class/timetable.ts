@@ -6,6 +6,7 @@ import { printClock, printDuration } from "../../units/duration.ts";
 import { rationalToNumber } from "../../units/rational.ts";
 import type { DraftStep } from "../binding.ts";
 import { waitAfter } from "../steps.ts";
+import { shareOutSteps } from "./class-steps.ts";
 import { checkTimetable } from "../timetable/check-timetable.ts";
 import { makeTimetable } from "../timetable/class-timetable.ts";
 import type { Blame, ClassActivities, ClassNeed, ClassSession, ClassTimetable, Remedy } from "../timetable/class-types.ts";
@@ -26,7 +27,7 @@ export interface TimetableInput {
 
 /** The class's activities as the scheduler takes them; groups are as many as the scarcest shared tool asks for. */
 export function activitiesOf({ definition, settings, drafts, steps: all, makers }: TimetableInput): ClassActivities {
-  const steps = settings.cutBeforehand ? all.filter((step) => !isCutting(step)) : all;
+  const steps = shareOutSteps(all, drafts, settings).inClass;
   const groups = groupCount(settings, steps, makers);
   const shared = [...settings.tools].filter(([, count]) => count < makers);
   const perGroup = Math.ceil(makers / groups);
@@ -40,22 +41,17 @@ export function activitiesOf({ definition, settings, drafts, steps: all, makers 
       id: step.id, minutes: step.minutes, needsTeacher: false,
       demonstrationMinutes: Math.ceil(step.minutes * rationalToNumber(settings.demonstration)),
       tools: shared.filter(([id]) => step.tools.includes(id)).map(([id]) => ({ tool: id, count: 1 })),
-      needs: needsOf(step, all, drafts, definition, settings).filter((need) => ids.has(need.step)),
+      needs: needsOf(step, steps, drafts, definition).filter((need) => ids.has(need.step)),
       rest: null,
     })),
   };
 }
 
 /** One step after the other, as printed; a glued one that another waits for keeps that one waiting. */
-function needsOf(step: Step, steps: readonly Step[], drafts: readonly DraftStep[], definition: Definition, settings: ClassSettings): readonly ClassNeed[] {
-  const before = steps.findLast((each) => each.n < step.n && !(settings.cutBeforehand && isCutting(each)));
+function needsOf(step: Step, steps: readonly Step[], drafts: readonly DraftStep[], definition: Definition): readonly ClassNeed[] {
+  const before = steps.findLast((each) => each.n < step.n);
   const glued = (drafts.find((draft) => draft.id === step.id)?.needs ?? []).map((need): ClassNeed => ({ step: need.step, leastMinutes: waitAfter(need.step, need.until, drafts, definition), mostMinutes: null }));
   return [...(before && !glued.some((need) => need.step === before.id) ? [{ step: before.id, leastMinutes: 0, mostMinutes: null }] : []), ...glued];
-}
-
-/** Cutting the parts out of sheets: the class's cut plans do it for everybody at once. */
-function isCutting({ id }: Step): boolean {
-  return id === "cut-parts";
 }
 
 /** Groups take turns at what is scarce: as many groups as the scarcest tool of any step needs turns, at most four. */
