@@ -16,7 +16,9 @@ export function projectFiles(): readonly string[] {
   const visit = (folder: string): readonly string[] =>
     readdirSync(path.join(root, folder), { withFileTypes: true }).flatMap((entry) => {
       const file = folder === "" ? entry.name : `${folder}/${entry.name}`;
-      if (entry.isDirectory()) return folders.has(entry.name) ? [] : visit(file);
+      // By name alone: what is left out may be a link, and `.git` a file.
+      if (folders.has(entry.name)) return [];
+      if (entry.isDirectory()) return visit(file);
       return endings.some((ending) => file.endsWith(ending)) ? [] : [file];
     });
   return [...visit("")].sort();
