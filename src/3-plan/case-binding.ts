@@ -11,6 +11,7 @@ import { caseTerms, caseTroubles } from "./case-binding/words.ts";
 
 export const plan: PlanBinding<"case-binding"> = (context) => {
   const { geometry } = context.model;
+  const dangers = ["knives", "awls", ...(geometry.sewing ? ["needles"] : []), ...(geometry.round ? ["hammers"] : [])];
   return {
     steps: [
       checkPrint(context, "boards", "before cutting"),
@@ -22,7 +23,7 @@ export const plan: PlanBinding<"case-binding"> = (context) => {
     ],
     troubles: caseTroubles(context),
     terms: caseTerms(context),
-    supervision:
-      "Adults new to the craft: one teacher who has made this book, in sight of everyone while knives, awls, needles, hammers or presses are in use. Under 16: an adult at each table for those steps, or the pieces cut and pierced beforehand.",
+    supervision: `Adults new to the craft: one teacher who has made this book, in sight of everyone while ${dangers.join(", ")} or presses are in use. `
+      + `Under 16: an adult at each table for those steps, or the pieces cut${geometry.sewing ? " and pierced" : ""} beforehand.`,
   };
 };

@@ -2,7 +2,6 @@
 import "../2-model/case-binding.ts";
 import { blockPartIds } from "../2-model/case-binding/parts.ts";
 import type { BindingDrawings } from "./binding.ts";
-import { draftCornerTemplate } from "./bench/corner-template.ts";
 import { drawCutParts } from "./bench/cut-parts.ts";
 import { drawTurnIn } from "./bench/turn-in.ts";
 import { drawScaleCheck } from "./bench/scale-check.ts";
@@ -16,7 +15,7 @@ import { drawGlueBoards } from "./case-binding/glue-boards.ts";
 import { drawSewing } from "./case-binding/sewing.ts";
 import { drawCoverCorners, drawCoverSides, drawSpineTurnIn } from "./case-binding/covering.ts";
 import { drawFinishedBook, drawNamedParts } from "./case-binding/pictorial.ts";
-import { draftCaseGuide, draftJointSpacer, draftPunchingGuide, draftRoundingGauge } from "./case-binding/templates.ts";
+import { draftCaseCorner, draftCaseGuide, draftJointSpacer, draftPunchingGuide, draftRoundingGauge } from "./case-binding/templates.ts";
 import { drawFinishedSpine } from "./case-binding/finished-spine.ts";
 
 export const drawings: BindingDrawings<"case-binding"> = {
@@ -54,7 +53,7 @@ export const drawings: BindingDrawings<"case-binding"> = {
   templates: {
     "punching-guide": draftPunchingGuide,
     "case-guide": draftCaseGuide,
-    "corner-template": (input) => draftCornerTemplate(input, { what: input.model.parts.find(({ id }) => id === "cloth")!.name, stuff: "cloth", board: "board", work: "covered board", corners: "all four corners", turnIn: input.model.geometry.covering.turnIn, cornerDistance: input.model.geometry.covering.cornerDistance }),
+    "corner-template": draftCaseCorner,
     "joint-spacer": draftJointSpacer,
     "rounding-gauge": draftRoundingGauge,
   },

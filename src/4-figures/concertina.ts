@@ -29,7 +29,7 @@ function stuffOf({ model }: Input): string {
 
 export const drawings: BindingDrawings<"concertina"> = {
   figures: {
-    "cut-parts": drawCutParts,
+    "cut-parts": (input) => drawCutParts(input, { id: "cut-parts", title: "What is cut first", parts: (part) => part.material !== "panel paper" }),
     "scale-check": (input) => drawScaleCheck(input, "boards"),
     "cover-layout": (input) => drawCoveredBoard(input, { id: "cover-layout", title: "A board on its covering", covering: "covering", board: "boards", turnIn: input.model.geometry.turnIn, cornerDistance: input.model.geometry.cornerDistance }),
     "turn-in": (input) => {

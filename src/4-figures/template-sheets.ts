@@ -22,6 +22,9 @@ export const sheetOverlap = 10;
 /** Space round the template: for the width of its outline, and above and below for the crosses of upright seams, in millimetres. */
 const bleed = { line: 1, crosses: 8 };
 
+/** What is done first with a template that comes on several sheets. */
+export const joinSheets = "Cut each further sheet through the middle of its crosses, lay it on the one before so that the crosses meet, and tape it down.";
+
 /** The sheets for one paper, rows from the head down, columns from the left; upright or across, whichever takes fewer. */
 export function layOutSheets(draft: TemplateDraft, paper: PaperId): readonly TemplateSheet[] {
   const [width, height] = [toMillimetres(papers[paper].width), toMillimetres(papers[paper].height)];

@@ -1,5 +1,6 @@
 // The 1:1 templates as the templates page shows them: one sheet, one page, nothing scaled.
 import type { PaperId } from "../1-definition/types.ts";
+import { joinSheets } from "../4-figures/template-sheets.ts";
 import type { Drawings } from "../4-figures/types.ts";
 import { withUniqueIds } from "./inline-figure.ts";
 
@@ -27,7 +28,7 @@ export function viewTemplates(drawings: Drawings, paper: PaperId): readonly Temp
   return drawings.templates.map((template) => ({
     id: template.id,
     title: template.title,
-    use: template.use,
+    use: template.sheets[paper].length > 1 ? [joinSheets, ...template.use] : template.use,
     sheets: template.sheets[paper].map((sheet, index) => ({
       label: sheet.label === "" ? template.title : `${template.title}, ${sheet.label}`,
       svg: withUniqueIds(sheet.svg, `${template.id}-${index + 1}`),

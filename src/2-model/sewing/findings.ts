@@ -1,6 +1,6 @@
 // Findings about the thread: longer than is comfortable on one needle, or with no place to join it in reach.
 import type { Definition } from "../../1-definition/types.ts";
-import { isLess } from "../../units/length.ts";
+import { addLengths, isLess } from "../../units/length.ts";
 import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/print-length.ts";
 import type { Finding } from "../types.ts";
@@ -12,9 +12,12 @@ export function findThreadFaults(thread: Thread, needleful: Length, definition: 
   const found: Finding[] = [];
   const joins = thread.needlefuls.filter(({ joinAt }) => joinAt !== null);
   if (joins.length > 0) {
+    // Short threads of their own, as those of an inner binding, are no part of the long one.
+    const joined = thread.needlefuls.filter((each) => joins.some(({ path: of }) => of === each.path));
+    const others = thread.needlefuls.length - joined.length;
     found.push({
       code: "thread-joined", severity: "note", where: "thread", path,
-      message: `the thread is ${size(thread.length)} long, more than the ${size(needleful)} that is comfortable on a needle: it is cut in ${thread.needlefuls.length} lengths, joined ${joins.map((each) => joinText(thread, each)).join("; ")}`,
+      message: `the thread is ${size(addLengths(...joined.map(({ length }) => length)))} long${others === 0 ? "" : `, ${others} short ${others === 1 ? "one" : "ones"} beside it not counted`}, more than the ${size(needleful)} that is comfortable on a needle: it is cut in ${joined.length} lengths, joined ${joins.map((each) => joinText(thread, each)).join("; ")}`,
       consequence: "one long thread tangles, frays in the holes and is slow to pull through",
       remedy: "join where it is said, or name a longer needleful if you like to sew with long thread",
     });

@@ -54,7 +54,7 @@ function glueMull(context: Context): DraftStep {
     sizes: [{ label: "loose on each side", text: say.size(mull.onBoards) }, { label: "from head and tail", text: say.size(mull.short) }],
     tools: ["brush", "wasteSheets", "boneFolder", "press"], minutes: 8, glueing: { job: "linings", openMinutes: 3 }, needs: [spineSet(context)],
     rest: "in the press, spine up", cautions: wetCautions(glue.wet, ["press", "scissors"]), figure: "spine-lining",
-    check: "The mull lies flat between the sections’ folds, and equal flaps hang down on both sides.",
+    check: `The mull lies flat on the ${model.geometry.sewing ? "folds of all sections" : "edges of all leaves"}, and equal flaps hang down on both sides.`,
     mistake: { sign: "The mull is glued down askew.", repair: "Pull it off while it is wet and lay it on again; dried askew it may stay, if it does not reach head or tail." },
   };
 }
@@ -116,6 +116,6 @@ function measureBlock({ model, say }: Context): DraftStep {
     tools: ["ruler", "pencil"], minutes: 6, cautions: ["weights"], figure: "spine-section",
     needs: [{ step: geometry.lining ? "line-spine" : geometry.endband ? "attach-endbands" : "glue-mull", until: "set", what: geometry.lining ? "lining" : "spine" }],
     check: "Three measures of the back agree to half a millimetre.",
-    mistake: { sign: "The back is much thicker than printed.", repair: "Press the book harder overnight: swell goes down. If it stays, let strip and cloth follow your measure." },
+    mistake: { sign: "The back is much thicker than printed.", repair: `${geometry.sewing ? "Press the book harder overnight: swell goes down. If it stays, let" : "The paper is thicker than planned, or adhesive has dried in lumps on the spine. Let"} strip and cloth follow your measure.` },
   };
 }

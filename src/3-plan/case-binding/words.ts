@@ -7,7 +7,7 @@ import type { Term } from "../types.ts";
 export function caseTroubles({ model, say }: PlanContext<"case-binding">): readonly DraftTrouble[] {
   const { geometry } = model;
   return [
-    { sign: "The cover does not close, or the boards lean outwards at the fore-edge.", cause: `The spine strip is narrower than the book: here the back is ${say.thickness(geometry.backThickness)}. Swell or thick endpapers add more than planned.`, repair: "Press the text block harder. If the strip is still too narrow, make the case again to your measure.", steps: ["measure-block", "cut-case"] },
+    { sign: "The cover does not close, or the boards lean outwards at the fore-edge.", cause: `The spine strip is narrower than the book: here the back is ${say.thickness(geometry.backThickness)}. ${geometry.sewing ? "Swell or thick endpapers add" : "Thick leaves or endpapers add"} more than planned.`, repair: "Press the text block harder. If the strip is still too narrow, make the case again to your measure.", steps: ["measure-block", "cut-case"] },
     { sign: "The boards spring up when the book is opened.", cause: `The joint is too narrow: ${say.size(geometry.joint)} are needed between strip and board.`, repair: "Work the joints to and fro over a rod. If they stay stiff, the case must be made again with a wider joint.", steps: ["glue-boards", "press-book"] },
     { sign: "The fore-edge square is smaller than those at head and tail.", cause: "The block sat too far forward in the case, or the groove was pressed in late.", repair: "Nothing helps once it is dry. Next time push the spine against the strip before the first board goes down.", steps: ["case-in"] },
     ...(geometry.sewing ? [

@@ -19,6 +19,8 @@ const widestPart = 118;
 /** Largest scale: parts of a very small book need not fill the page. */
 const largestFactor = 1 / 1.5;
 
+const allParts = "All parts";
+
 /** Which parts are shown, where they are cut in more than one step. */
 export interface CutPartsSpec {
   readonly id: string;
@@ -27,7 +29,7 @@ export interface CutPartsSpec {
 }
 
 /** Figure `cut-parts`, or one of several with some of the parts each. */
-export function drawCutParts(all: DrawingInput, spec: CutPartsSpec = { id: "cut-parts", title: "All parts", parts: () => true }): FigureDraft {
+export function drawCutParts(all: DrawingInput, spec: CutPartsSpec = { id: "cut-parts", title: allParts, parts: () => true }): FigureDraft {
   const input = { ...all, model: { ...all.model, parts: all.model.parts.filter(spec.parts) } };
   const { scale, cells, shelves } = chooseScale(input);
   const words = sectionWords(input);
@@ -36,7 +38,7 @@ export function drawCutParts(all: DrawingInput, spec: CutPartsSpec = { id: "cut-
   return {
     id: spec.id,
     title: spec.title,
-    caption: `${spec.id === "cut-parts" ? "All parts" : "The parts"} at one scale, ${scale.name}; ×2 means two pieces. Height along the spine × width. Write the ringed letter on each piece.`
+    caption: `${spec.title === allParts ? allParts : "The parts"} at one scale, ${scale.name}; ×2 means two pieces. Height along the spine × width. Write the ringed letter on each piece.`
       + `${broken.length === 0 ? "" : ` Drawn shortened: ${broken.join(", ")}.`}${widened.length === 0 ? "" : ` Drawn wider than they are: ${widened.join(", ")}.`} ${input.unitNote}`,
     alternative: `The parts: ${input.model.parts.map((part) => `${words.part(part.id)}, ${part.count} ${part.count === 1 ? "piece" : "pieces"}, ${words.size(part.height)} high along the spine × ${words.size(part.width)} wide${hasGrain(input, part) ? `, grain along the ${part.grain}` : ""}`).join("; ")}.`,
     items: [...layShelves(shelves), ...legend(input, shelvesHeight(shelves))],

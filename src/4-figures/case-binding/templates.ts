@@ -1,9 +1,10 @@
-// The templates of a case binding at true size: punching guide, case guide, joint spacer, rounding gauge.
+// The templates of a case binding at true size: punching guide, case guide, corner template, joint spacer, rounding gauge.
 import { line, polygon, rectangle } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
 import { spreadPositions } from "../../geometry/spread.ts";
 import { addLengths, toMillimetres } from "../../units/length.ts";
 import { printThickness } from "../../units/print-length.ts";
+import { draftCornerTemplate } from "../bench/corner-template.ts";
 import type { DrawingInput } from "../binding.ts";
 import { drawLeader } from "../leaders.ts";
 import { placementLines } from "../placement-lines.ts";
@@ -17,8 +18,6 @@ type Input = DrawingInput<"case-binding">;
 function bookOf({ definition }: Input): string {
   return `${definition.title}, revision ${definition.revision}`;
 }
-
-const joinSheets = "Where it comes on several sheets, cut each further one through the middle of its crosses, lay it on the one before so that the crosses meet, and tape it down.";
 
 /** Half of the folded guide, and the paper beside it for words, in millimetres. */
 const guide = { half: 28, words: 46, arm: 3 } as const;
@@ -47,7 +46,7 @@ export function draftPunchingGuide(input: Input): TemplateDraft | null {
   return {
     id: "punching-guide", title: "Punching guide for the sections", book: bookOf(input),
     use: [
-      `${joinSheets} Then cut it out along its heavy outline; the words beside it fall away.`,
+      "Cut it out along its heavy outline; the words beside it fall away.",
       `Measure it: it must be ${input.number(geometry.block.folioHeight)} ${input.definition.units.governing} high, like the folio.`,
       "Fold it on the dashed line, words inside.",
       "Lay it into the fold of an open section, head to head, and pierce through the middle of every cross.",
@@ -79,7 +78,7 @@ export function draftCaseGuide(input: Input): TemplateDraft {
   return {
     id: "case-guide", title: `Case guide for the ${cloth.name}`, book: bookOf(input),
     use: [
-      `${joinSheets} Cut the guide out along its heavy outline.`,
+      "Cut the guide out along its heavy outline.",
       `Measure it: it must be ${input.number(covering.clothWidth)} ${input.definition.units.governing} long, like the cloth.`,
       "Lay the cloth wrong side up and the guide along its head edge, left edges flush. Tick the cloth at the end of every line.",
       "Do the same along the tail edge, left edges flush again, and join the ticks.",
@@ -160,4 +159,17 @@ export function draftRoundingGauge(input: Input): TemplateDraft | null {
     ],
     marks: [{ name: "shoulders", act: "cut", from: [left, 0], to: [left + chord, 0] }],
   };
+}
+
+/** What is cut at the corners of the boards: the case cloth, the side papers, or the cloth corners that lie there instead. */
+const cornerWork = {
+  full: { what: "case cloth", stuff: "cloth", work: "glued-up case", corners: "all four corners" },
+  quarter: { what: "side papers", stuff: "paper", work: "board with its side paper", corners: "both fore-edge corners of each board" },
+  half: { what: "cloth corners", stuff: "cloth", work: "board with its cloth corner", corners: "all four cloth corners" },
+} as const;
+
+/** Template `corner-template`. */
+export function draftCaseCorner(input: Input): TemplateDraft {
+  const { covering } = input.model.geometry;
+  return draftCornerTemplate(input, { ...cornerWork[covering.kind], board: "board", turnIn: covering.turnIn, cornerDistance: covering.cornerDistance });
 }

@@ -40,7 +40,7 @@ export function draftFoldGuide(input: DrawingInput<"concertina">): TemplateDraft
     title: joined ? "Fold guide for the strips" : "Fold guide for the strip",
     book: `${definition.title}, revision ${definition.revision}`,
     use: [
-      "Cut the guide out along its heavy outline; where it comes on several sheets, cut the left end of each further sheet through the middle of its crosses, lay it on the sheet before so that the crosses meet, and tape it down.",
+      "Cut the guide out along its heavy outline.",
       `Measure the whole guide: it must be ${input.number(part.width)} ${definition.units.governing} long, like the ${part.name}.`,
       "Lay a strip with its front up and the guide on it, left edges flush, the edge with the lines just below the strip’s head edge.",
       "Tick the strip with a sharp pencil at the end of every line.",

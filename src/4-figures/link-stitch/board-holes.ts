@@ -118,7 +118,6 @@ export function draftBoardTemplate(input: DrawingInput<"link-stitch">): Template
   return {
     id: "board-template", title: "Hole template for the boards", book: `${definition.title}, revision ${definition.revision}`,
     use: [
-      "Where it comes on two sheets, cut the second one through the middle of its crosses, lay it on the first so that the crosses meet, and tape it down.",
       "Cut the strip out along its heavy outline; the words beside it fall away.",
       `Measure it: it must be ${input.number(geometry.boardHeight)} ${definition.units.governing} high, like the board.`,
       "Lay it on the outside of the front board, words up, spine edge on the spine edge, head to head, and tape it down.",

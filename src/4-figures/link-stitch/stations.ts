@@ -79,7 +79,6 @@ export function draftStationTemplate(input: DrawingInput<"link-stitch">): Templa
   return {
     id: "station-template", title: "Piercing guide for the sections", book: `${definition.title}, revision ${definition.revision}`,
     use: [
-      "Where it comes on two sheets, lay the second on the first so that lines and outlines meet, and tape it down.",
       `Cut it out along its heavy outline and measure it: it must be ${input.number(text.pageHeight)} ${definition.units.governing} high, like the page.`,
       "Fold it along its middle line, words outside.",
       "Lay it into the fold of an open section, head to head, and pierce through its fold at each mark.",

@@ -51,7 +51,6 @@ export function draftHoleTemplate(input: DrawingInput<"post-album">): TemplateDr
     title: "Hole template for covers, leaves and guards",
     book: `${definition.title}, revision ${definition.revision}`,
     use: [
-      "Where it comes on two sheets, cut the second one through the middle of its crosses, lay it on the first so that the crosses meet, and tape it down.",
       "Cut the template out along its heavy outline; the words beside it fall away.",
       `Measure it: it must be ${input.number(geometry.coverHeight)} × ${input.number(geometry.hingeWidth)} ${definition.units.governing}, like a hinge strip.`,
       `On a cover: lay its head and tail on head and tail of the hinge strip, spine edge to spine edge. On leaves and guards: ${leafLines.length === 0 ? "lay it head to head" : "lay the two thin lines on their head and tail"}, spine edge to spine edge. Tape it down.`,

@@ -86,7 +86,6 @@ export function draftHoleTemplate(input: DrawingInput<"stab-binding">): Template
     title: "Hole template for the spine edge", height, width: addLengths(setBack, mm(16)), fold: null,
     holes: [...holes, ...innerHoles].map(({ id, along, across }) => ({ name: id, along, across, diameter: holeDiameter })),
     use: [
-      "Where it comes on two sheets, cut the second one through the middle of its crosses, lay it on the first so that the crosses meet, and tape it down.",
       "Cut the template out along its heavy outline; the words beside it fall away.",
       `Measure it: it must be ${input.number(height)} ${governing} high, like the leaves.`,
       `${innerHoles.length > 0 ? "First lay it on the leaves and pierce only w, x, y and z, the holes of the inner binding. Then lay it on the front cover and pierce all others." : "Lay it on the front cover and pierce all holes."}`,

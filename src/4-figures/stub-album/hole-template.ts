@@ -49,7 +49,6 @@ export function draftHoleTemplate(input: DrawingInput<"stub-album">): TemplateDr
     title: "Hole template for side strip and board",
     book: `${definition.title}, revision ${definition.revision}`,
     use: [
-      "Where it comes on two sheets, cut the second one through the middle of its crosses, lay it on the first so that the crosses meet, and tape it down.",
       "Cut the template out along its heavy outline; the words beside it fall away.",
       `Measure it: it must be ${input.number(geometry.stripHeight)} × ${input.number(geometry.sideStripWidth)} ${definition.units.governing}, like the side strip.`,
       "Lay it on the covered side strip of the front cover, words up, spine edge to the spine edge, head to head, and tape it down.",
