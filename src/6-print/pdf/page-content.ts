@@ -1,4 +1,5 @@
 // Reads and replaces the content of PDF pages and of the groups (form XObjects) that they draw.
+import { deflateSync, inflateSync } from "node:zlib";
 import { PDFArray, PDFDict, PDFName, PDFNumber, PDFRawStream, PDFRef, decodePDFRawStream } from "pdf-lib";
 import type { PDFContext, PDFPage } from "pdf-lib";
 import { readOperations, writeOperations } from "./content-stream.ts";
@@ -16,7 +17,7 @@ export function readPage(page: PDFPage): readonly Operation[] {
 /** Gives the page new contents. */
 export function writePage(page: PDFPage, operations: readonly Operation[]): void {
   const { context } = page.doc;
-  page.node.set(PDFName.of("Contents"), context.register(context.flateStream(bytesOf(writeOperations(operations)))));
+  page.node.set(PDFName.of("Contents"), context.register(packedStream(context, operations)));
 }
 
 /**
@@ -44,7 +45,7 @@ function unmarkGroup(context: PDFContext, ref: PDFRef): readonly string[] {
   const operations = readOperations(decode(stream));
   const numbers = operations.filter(isMark).map(({ operands }) => Number(operands[operands.indexOf("/MCID") + 1]));
   if (numbers.length > 0) {
-    const bare = context.flateStream(bytesOf(writeOperations(withoutMarks(operations))));
+    const bare = packedStream(context, withoutMarks(operations));
     for (const [key, value] of stream.dict.entries()) if (!["/Length", "/Filter", "/DecodeParms", "/StructParents"].includes(key.asString())) bare.dict.set(key, value);
     context.assign(ref, bare);
   }
@@ -69,9 +70,12 @@ function isMark({ operator, operands }: Operation): boolean {
 
 function decode(stream: unknown): string {
   if (!(stream instanceof PDFRawStream)) throw new Error("a page's content is no stream");
-  return Buffer.from(decodePDFRawStream(stream).decode()).toString("latin1");
+  const isPlainFlate = stream.dict.get(PDFName.of("Filter")) === PDFName.of("FlateDecode") && stream.dict.get(PDFName.of("DecodeParms")) === undefined;
+  // Node's own zlib takes a fifth of the time that the PDF library's takes.
+  return Buffer.from(isPlainFlate ? inflateSync(stream.contents) : decodePDFRawStream(stream).decode()).toString("latin1");
 }
 
-function bytesOf(text: string): Uint8Array {
-  return new Uint8Array(Buffer.from(text, "latin1"));
+function packedStream(context: PDFContext, operations: readonly Operation[]): PDFRawStream {
+  const bytes = new Uint8Array(deflateSync(Buffer.from(writeOperations(operations), "latin1")));
+  return PDFRawStream.of(context.obj({ Filter: "FlateDecode", Length: bytes.length }), bytes);
 }
