@@ -1,14 +1,11 @@
 // The command line: build, preview and check; what cannot be carried out is usage (status 2), what breaks is ours (status 3).
 import path from "node:path";
 import { parseArgs } from "node:util";
-import { build } from "./build.ts";
 import type { ExitStatus } from "./build.ts";
 import { UsageFault } from "./build/choose.ts";
-import { check } from "./build/check.ts";
+import { faultInWords } from "./build/fault-words.ts";
 import { openProgress } from "./build/progress.ts";
-import { faultInWords } from "./build/report.ts";
 import { nearestOf } from "./problems/nearest.ts";
-import { preview } from "./preview.ts";
 
 const help = `Benchleaf: illustrated instructions for hand-bound books from one YAML definition each.
 
@@ -56,9 +53,12 @@ export async function run(given: readonly string[]): Promise<ExitStatus> {
     const output = path.resolve(values.output);
     // Eleventy's paths are relative to the working folder.
     process.chdir(path.resolve(import.meta.dirname, ".."));
-    if (command === "check") return await check({ projects, content, progress });
-    if (command === "preview") return await preview({ content, port: wholeNumber("port", values.port, 1, 65535), progress });
-    return await build({ projects, content, output, print: !values["html-only"], tabs: wholeNumber("tabs", values.tabs, 1, 32), progress, write });
+    const port = wholeNumber("port", values.port, 1, 65535);
+    const tabs = wholeNumber("tabs", values.tabs, 1, 32);
+    // Each command is loaded when it is its turn: most of the program and its packages serve one command only, and loading takes seconds.
+    if (command === "check") return await (await import("./build/check.ts")).check({ projects, content, progress });
+    if (command === "preview") return await (await import("./preview.ts")).preview({ content, port, progress });
+    return await (await import("./build.ts")).build({ projects, content, output, print: !values["html-only"], tabs, progress, write });
   } catch (cause) {
     progress.done();
     if (cause instanceof UsageFault) {

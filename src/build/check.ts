@@ -2,10 +2,9 @@
 import type { ExitStatus } from "../build.ts";
 import { printProblems } from "../problems/print-problem.ts";
 import { chooseProjects } from "./choose.ts";
-import { computeProject } from "./compute.ts";
 import { readContent } from "./content.ts";
+import { faultInWords } from "./fault-words.ts";
 import type { Progress } from "./progress.ts";
-import { faultInWords } from "./report.ts";
 
 /** What to check. */
 export interface CheckOptions {
@@ -18,6 +17,8 @@ export interface CheckOptions {
 export async function check({ projects, content, progress }: CheckOptions): Promise<ExitStatus> {
   const folders = await readContent(content);
   const asked = chooseProjects(projects, folders);
+  // The phases are loaded once it is clear that there is something to check.
+  const { computeProject } = await import("./compute.ts");
   const computed = await Promise.all(folders.filter((folder) => asked.has(folder.name)).map((project) => computeProject(project)));
   const problems = computed.flatMap((result) => result.problems);
   if (problems.length > 0) progress.say(printProblems(problems, new Map(computed.flatMap((result) => [...result.texts]))));

@@ -5,6 +5,7 @@ import type { RenderedPages } from "../5-pages/types.ts";
 import type { PrintResult } from "../6-print/types.ts";
 import { printProblems } from "../problems/print-problem.ts";
 import type { ComputedProject } from "./compute.ts";
+import { faultInWords } from "./fault-words.ts";
 import type { KeptBooklet } from "./kept.ts";
 import { countOf, sizeInWords, timeInWords } from "./progress.ts";
 import type { Progress } from "./progress.ts";
@@ -51,13 +52,4 @@ export async function reportResults({ rendered, printed, output, milliseconds, w
   }
   const missing = printed.filter((result) => result.failure !== null).length;
   write(`${countOf(files.length - missing, "file")} in ${timeInWords(milliseconds)}${missing > 0 ? `; ${countOf(missing, "print-out")} missing` : ""}\n`);
-}
-
-/** A mistake of ours in words, with its cause; the author gets no stack trace, whoever asks for it by DEBUG does. */
-export function faultInWords(fault: Error): string {
-  const message = fault.message.startsWith("internal error:") ? fault.message : `internal error: ${fault.message}`;
-  const causes: string[] = [];
-  for (let cause: unknown = fault.cause; cause instanceof Error && causes.length < 8; cause = cause.cause) causes.push(`caused by: ${cause.message}`);
-  const trace = process.env["DEBUG"] && fault.stack ? [fault.stack] : [];
-  return [message, ...causes, "this is a mistake in Benchleaf, not in your definition; please report it with the definition", ...trace].join("\n  ");
 }

@@ -1,7 +1,7 @@
 // What a build says on a terminal and in a log, and how sizes and times are put.
 import { expect, test } from "vitest";
 import { openProgress, sizeInWords, timeInWords } from "../../src/build/progress.ts";
-import { faultInWords } from "../../src/build/report.ts";
+import { faultInWords } from "../../src/build/fault-words.ts";
 
 function listen(options: { isTTY: boolean; columns?: number }): { terminal: Parameters<typeof openProgress>[0]; text: () => string } {
   const written: string[] = [];
