@@ -23,6 +23,8 @@ export interface PageDocument {
 export interface PrintDocument extends PageDocument {
   readonly paper: PaperView;
   readonly templates: readonly TemplateView[];
+  /** The handout on the same paper, beside this page: what the templates point to. */
+  readonly handout: string;
 }
 
 /** A document for the teacher of a class. */
@@ -57,6 +59,7 @@ export function makeDocuments(booklets: readonly Booklet[], { withPrints }: { re
         booklet: view,
         paper: viewPaper(paper),
         templates: viewTemplates(booklet.drawings, paper),
+        handout: `${printName(booklet.definition, "handout", paper)}.${withPrints ? "pdf" : "html"}`,
       })),
     );
   const forTeacher = (document: string): ClassDocument[] =>

@@ -52,9 +52,9 @@ async function printJob(browser: Browser, job: PrintJob, givenFolder: string | u
   const result = (pages: number, failure: string | null): PrintResult => ({ job, pages, milliseconds: performance.now() - begin, failure });
   try {
     const folder = realpathSync(givenFolder ?? folderOf(job.html));
-    const { pdf: raw, linkTexts } = await printTab(browser, job.html, folder);
+    const { pdf: raw, words } = await printTab(browser, job.html, folder);
     const metadata = { title: job.title, author: job.author, language: job.language, isTemplate: job.purpose === "template" };
-    const { pdf, pages } = await mendPdf(raw, metadata, { html: job.html, pdf: job.pdf, folder, texts: linkTexts });
+    const { pdf, pages } = await mendPdf(raw, metadata, { html: job.html, pdf: job.pdf, folder }, words);
     await writeWhole(job.pdf, pdf);
     return result(pages, null);
   } catch (cause) {

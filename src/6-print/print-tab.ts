@@ -3,7 +3,8 @@ import path from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "puppeteer";
 import { firstLine } from "./browser.ts";
-import { markDrawings } from "./page-script.ts";
+import { preparePage } from "./page-script.ts";
+import type { PageWords } from "./page-script.ts";
 import { describeRefusals, refuseRequests } from "./page-requests.ts";
 
 const loadMilliseconds = 60_000;
@@ -12,8 +13,7 @@ const printMilliseconds = 180_000;
 /** The PDF as the browser made it, with what it cannot say itself. */
 export interface TabPrint {
   readonly pdf: Uint8Array;
-  /** Address and words of each link, in order, as `markDrawings` returns them. */
-  readonly linkTexts: readonly (readonly [address: string, words: string])[];
+  readonly words: PageWords;
 }
 
 /** Prints the page. Throws, with the reasons in words, when it cannot be loaded whole or asks for what it may not have. */
@@ -38,7 +38,7 @@ async function loadAndPrint(page: Page, html: string): Promise<TabPrint> {
   await page.emulateMediaType("print");
   await page.goto(pathToFileURL(path.resolve(html)).href, { waitUntil: "load", timeout: loadMilliseconds });
   await page.evaluate(() => document.fonts.ready.then(() => undefined));
-  const linkTexts = await page.evaluate(markDrawings);
+  const words = await page.evaluate(preparePage);
   const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true, tagged: true, outline: true, timeout: printMilliseconds });
-  return { pdf, linkTexts };
+  return { pdf, words };
 }

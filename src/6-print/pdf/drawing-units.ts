@@ -43,6 +43,7 @@ interface Level {
 }
 
 const pathOperators = new Set(["m", "l", "c", "v", "y", "h", "re"]);
+const textShowing = new Set(["Tj", "TJ", "'", '"']);
 const pathEnds = new Set(["S", "s", "f", "F", "f*", "B", "B*", "b", "b*", "n"]);
 
 /** Groups a page's operators in painting order. */
@@ -64,7 +65,8 @@ export function groupUnits(operations: readonly Operation[]): readonly Unit[] {
       open.operations.push(operation);
       if (operator === "Tm") open.points.push(apply(level.matrix, numbersOf(operation)[4]!, numbersOf(operation)[5]!));
       if (operator !== "ET") continue;
-      paint("text", open.operations, boxOf(open.points));
+      // A heading that moved to the next page leaves a text without letters behind.
+      if (open.operations.some((each) => textShowing.has(each.operator))) paint("text", open.operations, boxOf(open.points));
       open = null;
     } else if (pathOperators.has(operator)) {
       open ??= { kind: "path", operations: [], points: [] };

@@ -4,25 +4,24 @@ import { fileURLToPath } from "node:url";
 import { PDFArray, PDFDict, PDFHexString, PDFName, PDFRef, PDFString } from "pdf-lib";
 import type { PDFDocument } from "pdf-lib";
 import { isFileBelow } from "../page-requests.ts";
+import type { PageWords } from "../page-script.ts";
 import type { StructureNode } from "./structure-tree.ts";
 import { isContent, isNode, nodesOf } from "./structure-tree.ts";
 
-/** What is needed to make links relative and give them words. */
+/** What is needed to make links relative. */
 export interface LinkPlaces {
   /** The printed page, the PDF to be written, and the output folder: absolute paths, the folder's with links followed. */
   readonly html: string;
   readonly pdf: string;
   readonly folder: string;
-  /** Address and words of each link in order, as `markDrawings` returns them. */
-  readonly texts: readonly (readonly [address: string, words: string])[];
 }
 
 /**
  * Links to files of the output folder become relative to the PDF; links to other files, and to names that the page does not have, lead nowhere in
  * print and are taken out, their words stay. Every link that stays gets a description (PDF/UA-1, 7.18.5).
  */
-export function mendLinks(document: PDFDocument, top: StructureNode, places: LinkPlaces): void {
-  describeLinks(document, top, places.texts);
+export function mendLinks(document: PDFDocument, top: StructureNode, places: LinkPlaces, texts: PageWords["links"]): void {
+  describeLinks(document, top, texts);
   const removed = new Set<PDFRef>();
   for (const page of document.getPages()) {
     const annotations = page.node.lookupMaybe(PDFName.of("Annots"), PDFArray);
@@ -40,7 +39,7 @@ export function mendLinks(document: PDFDocument, top: StructureNode, places: Lin
 }
 
 /** The structure has the links in the order of the page, one element each, even when a link runs over two lines. */
-function describeLinks(document: PDFDocument, top: StructureNode, texts: LinkPlaces["texts"]): void {
+function describeLinks(document: PDFDocument, top: StructureNode, texts: PageWords["links"]): void {
   const waiting = [...texts];
   for (const node of nodesOf(top)) {
     const links = node.kids.flatMap((kid) => (isNode(kid) || isContent(kid) ? [] : [document.context.lookup(kid.annotation, PDFDict)]));

@@ -1,17 +1,22 @@
 // Turns the PDF that the browser made into the one we give away: true size, whole structure, metadata, the same bytes every time.
-import { PDFDict, PDFDocument, PDFName, PDFRef } from "pdf-lib";
+import { PDFDocument } from "pdf-lib";
 import type { PDFPage } from "pdf-lib";
 import { drawingMarkOpacity } from "../page-script.ts";
+import type { PageWords } from "../page-script.ts";
 import { writeCanonical } from "./canonical-pdf.ts";
 import { groupUnits } from "./drawing-units.ts";
 import type { PaintedUnit, Unit } from "./drawing-units.ts";
 import { markContent, placeKey, placeLeaves } from "./mark-content.ts";
+import type { LeafPlaces } from "./mark-content.ts";
+import { mendFontText } from "./mend-font-text.ts";
 import { mendLinks } from "./mend-links.ts";
 import type { LinkPlaces } from "./mend-links.ts";
+import { mendOutline } from "./mend-outline.ts";
 import { writeMetadata } from "./metadata.ts";
 import type { PdfMetadata } from "./metadata.ts";
 import { fillOpacity, readPage, unmarkGroups, writePage } from "./page-content.ts";
 import { setExactSize } from "./page-size.ts";
+import { keepFirstHeads } from "./repeated-heads.ts";
 import { hasAlternative, pruneStructure, settleStructure } from "./settle-structure.ts";
 import { leavesOf, nodesOf, readStructure, writeStructure } from "./structure-tree.ts";
 import type { StructureNode } from "./structure-tree.ts";
@@ -22,28 +27,37 @@ const pointsPerPixel = 0.75;
 /**
  * Mends the browser's PDF. Throws, with words for the author, when the print cannot be used: the browser shrank it, or a figure has no alternative.
  */
-export async function mendPdf(raw: Uint8Array, metadata: PdfMetadata, links: LinkPlaces): Promise<{ readonly pdf: Uint8Array; readonly pages: number }> {
+export async function mendPdf(raw: Uint8Array, metadata: PdfMetadata, links: LinkPlaces, words: PageWords): Promise<{ readonly pdf: Uint8Array; readonly pages: number }> {
   const document = await PDFDocument.load(raw, { updateMetadata: false });
   const { context } = document;
   const makeNode = (type: string): StructureNode => ({ type, ref: context.nextRef(), properties: new Map(), kids: [] });
   const top = settleStructure(readStructure(document), makeNode);
-  mendLinks(document, top, links);
-  const places = placeLeaves(top);
+  mendLinks(document, top, links, words.links);
   const pages = document.getPages();
+  const units = groupPages(pages, placeLeaves(top));
+  keepFirstHeads(top, new Set(units.flatMap((onPage, index) => onPage.flatMap((unit) => (unit.kind === "state" || unit.mark === null ? [] : [placeKey(index, unit.mark)])))));
+  const places = placeLeaves(top);
   let scale = 0;
   pages.forEach((page, index) => {
-    const groups = unmarkGroups(page);
-    const units = groupUnits(setExactSize(page, readPage(page))).map((unit) => withGroupMark(unit, groups, (mark) => places.has(placeKey(index, mark))));
-    scale = units.reduce((largest, unit) => Math.max(largest, textScale(unit)), scale);
-    writePage(page, markContent(units, index, places, (unit) => isDrawingMark(unit, page), () => makeNode("Lbl")));
+    scale = units[index]!.reduce((largest, unit) => Math.max(largest, textScale(unit)), scale);
+    writePage(page, markContent(units[index]!, index, places, (unit) => isDrawingMark(unit, page), () => makeNode("Lbl")));
   });
   refuseShrunkPrint(scale);
   const pruned = pruneStructure(top);
   refuseSilentFigures(pruned);
   writeStructure(document, pruned);
-  keepOutline(document, new Set(nodesOf(pruned).map((node) => node.ref)));
+  mendOutline(document, pruned, words.headings);
+  mendFontText(document, words.characters);
   writeMetadata(document, metadata);
   return { pdf: await writeCanonical(document), pages: pages.length };
+}
+
+/** What each page paints. */
+function groupPages(pages: readonly PDFPage[], places: LeafPlaces): readonly (readonly Unit[])[] {
+  return pages.map((page, index) => {
+    const groups = unmarkGroups(page);
+    return groupUnits(setExactSize(page, readPage(page))).map((unit) => withGroupMark(unit, groups, (mark) => places.has(placeKey(index, mark))));
+  });
 }
 
 /** A group that held marks counts as marked with the first of them that the structure knows. */
@@ -74,13 +88,4 @@ function refuseSilentFigures(top: StructureNode): void {
   if (silent.length === 0) return;
   const pages = [...new Set(silent.map((node) => (leavesOf(node)[0]?.page ?? 0) + 1))];
   throw new Error(`a figure has no alternative text (page ${pages.join(", ")})`);
-}
-
-/** Entries of the outline may point to headings of the structure; those that went take their pointer with them. */
-function keepOutline(document: PDFDocument, alive: ReadonlySet<PDFRef>): void {
-  for (const [, object] of document.context.enumerateIndirectObjects()) {
-    if (!(object instanceof PDFDict)) continue;
-    const element = object.get(PDFName.of("SE"));
-    if (element instanceof PDFRef && !alive.has(element)) object.delete(PDFName.of("SE"));
-  }
 }

@@ -48,7 +48,7 @@ function xmpOf({ title, author, language }: PdfMetadata, producer: string): Uint
   <rdf:RDF xmlns:rdf="http://www.w3.org/1999/02/22-rdf-syntax-ns#">
     <rdf:Description rdf:about="" xmlns:dc="http://purl.org/dc/elements/1.1/" xmlns:xmp="http://ns.adobe.com/xap/1.0/" xmlns:pdf="http://ns.adobe.com/pdf/1.3/" xmlns:pdfuaid="http://www.aiim.org/pdfua/ns/id/">
       <dc:format>application/pdf</dc:format>
-      <dc:title><rdf:Alt><rdf:li xml:lang="x-default">${xml(title)}</rdf:li><rdf:li xml:lang="${xml(language)}">${xml(title)}</rdf:li></rdf:Alt></dc:title>${creator}
+      <dc:title><rdf:Alt><rdf:li xml:lang="x-default">${xml(title)}</rdf:li></rdf:Alt></dc:title>${creator}
       <dc:language><rdf:Bag><rdf:li>${xml(language)}</rdf:li></rdf:Bag></dc:language>
       <xmp:CreatorTool>${maker}</xmp:CreatorTool>${producedBy}
       <pdfuaid:part>1</pdfuaid:part>

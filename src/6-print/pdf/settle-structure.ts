@@ -48,16 +48,27 @@ function settleNode(node: StructureNode, make: MakeNode): StructureNode[] {
   return [{ ...node, type, kids: settle(node.kids, insides.get(type) ?? "text", make) }];
 }
 
-/** A list holds items only, an item a label and a body only. */
+/** A list holds items only, an item a label and a body only. A space between items belongs to the one before. */
 function settleItems(kids: readonly StructureKid[], make: MakeNode): StructureKid[] {
-  return kids.flatMap((kid): StructureKid[] => {
-    if (isNode(kid) && shells.has(kid.type)) return settleItems(kid.kids, make);
-    if (isNode(kid) && kid.type === "Caption") return settleNode(kid, make);
-    if (!isNode(kid) || kid.type !== "LI") return [{ ...make("LI"), kids: [{ ...make("LBody"), kids: settle([kid], "either", make) }] }];
-    const labels = kid.kids.filter((inner) => isNode(inner) && inner.type === "Lbl");
-    const body = kid.kids.flatMap((inner) => (isNode(inner) && inner.type === "LBody" ? inner.kids : labels.includes(inner) ? [] : [inner]));
-    return [{ ...kid, kids: [...settle(labels, "text", make), { ...make("LBody"), kids: settle(body, "either", make) }] }];
-  });
+  const items: StructureKid[] = [];
+  for (const kid of kids) {
+    const before = items.at(-1);
+    const body = before && isNode(before) ? before.kids.at(-1) : undefined;
+    if (body && isNode(body) && body.type === "LBody" && (!isNode(kid) || isTextRun(kid))) body.kids.push(...(isNode(kid) ? kid.kids : [kid]));
+    else items.push(...settleItem(kid, make));
+  }
+  return items;
+}
+
+function settleItem(kid: StructureKid, make: MakeNode): StructureKid[] {
+  if (isNode(kid) && shells.has(kid.type)) return settleItems(kid.kids, make);
+  if (isNode(kid) && kid.type === "Caption") return settleNode(kid, make);
+  if (!isNode(kid) || kid.type !== "LI") return [{ ...make("LI"), kids: [{ ...make("LBody"), kids: settle([kid], "either", make) }] }];
+  // The term of an explanation comes as an aside; see `preparePage`.
+  for (const inner of kid.kids) if (isNode(inner) && inner.type === "Aside") inner.type = "Lbl";
+  const labels = kid.kids.filter((inner) => isNode(inner) && inner.type === "Lbl");
+  const body = kid.kids.flatMap((inner) => (isNode(inner) && inner.type === "LBody" ? inner.kids : labels.includes(inner) ? [] : [inner]));
+  return [{ ...kid, kids: [...settle(labels, "text", make), { ...make("LBody"), kids: settle(body, "either", make) }] }];
 }
 
 /**
