@@ -129,7 +129,7 @@ export const bindingDefinition = {
     pastedowns: { about: "Glues the endpapers to the boards.", usual: "pva-and-methyl-cellulose" },
   },
   steps: [
-    "check-print", "cut-block", "fold-sections", "pierce-sections", "sew-sections", "fan-glue", "tip-endpapers", "glue-spine", "trim-edges", "round-back",
+    "check-print", "cut-block", "fold-sections", "pierce-sections", "sew-first-sections", "sew-sections", "fan-glue", "tip-endpapers", "glue-spine", "trim-edges", "round-back",
     "attach-ribbon", "glue-mull", "attach-endbands", "line-spine", "measure-block", "cut-case", "mark-cloth", "glue-boards", "cut-corners", "turn-in",
     "cover-corners", "cover-sides", "case-in", "press-book", "finish",
   ],

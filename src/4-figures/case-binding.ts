@@ -12,7 +12,7 @@ import { drawCaseIn } from "./case-binding/case-in.ts";
 import { drawPressing, drawRoundBack, drawSpineSection } from "./case-binding/spine-section.ts";
 import { drawClothLayout } from "./case-binding/cloth-layout.ts";
 import { drawGlueBoards } from "./case-binding/glue-boards.ts";
-import { drawSewing } from "./case-binding/sewing.ts";
+import { drawKettle, drawSewing } from "./case-binding/sewing.ts";
 import { drawCoverCorners, drawCoverSides, drawSpineTurnIn } from "./case-binding/covering.ts";
 import { drawFinishedBook, drawNamedParts } from "./case-binding/pictorial.ts";
 import { draftCaseCorner, draftCaseGuide, draftJointSpacer, draftPunchingGuide, draftRoundingGauge } from "./case-binding/templates.ts";
@@ -26,6 +26,7 @@ export const drawings: BindingDrawings<"case-binding"> = {
     "fold-sections": drawFoldSections,
     "pierce-sections": drawPierceSections,
     sewing: drawSewing,
+    kettle: drawKettle,
     "fan-glue": drawFanGlue,
     endpapers: drawEndpapers,
     "glue-spine": drawGlueSpine,

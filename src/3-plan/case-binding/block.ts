@@ -11,7 +11,7 @@ const stage = "The text block";
 export function makeBlock(context: Context): readonly DraftStep[] {
   const { geometry } = context.model;
   return [
-    ...(geometry.sewing ? [foldSections(context), pierceSections(context), sewSections(context)] : []),
+    ...(geometry.sewing ? [foldSections(context), pierceSections(context), ...sewSections(context)] : []),
     ...(geometry.sewing ? [] : [fanGlue(context)]),
     tipEndpapers(context),
     ...(geometry.sewing ? [glueSpine(context)] : []),
@@ -65,33 +65,50 @@ function pierceSections({ model, say }: Context): DraftStep {
   };
 }
 
-function sewSections({ model, say }: Context): DraftStep {
+/** The first two sections, tied together; then the others, each with its kettle stitch. A book of two sections is sewn in one step. */
+function sewSections(context: Context): readonly DraftStep[] {
+  const { model, say } = context;
   const { block, sewing } = model.geometry;
   const thread = model.thread!;
   const path = thread.paths[0]!;
-  const joins = thread.needlefuls.filter(({ joinAt }) => joinAt !== null).map(({ last, joinAt }) => `in ${path.passes[path.moves[last - 1]!.pass - 1]!.name} at station ${path.places.get(joinAt!.place)!.name}`);
-  const first = `${wordsForPass(path, 1)}. Leave a tail of ${say.size(path.start.length)} hanging at station 1.`;
-  return {
-    id: "sew-sections", stage, title: "Sew the sections on the tapes",
+  const { sections } = block;
+  const isSpine = `the spine is ${say.about(say.thickness(block.spineThickness))} thick`;
+  const joins = (sewnHere: (pass: number) => boolean): readonly string[] => {
+    const here = thread.needlefuls.filter(({ last, joinAt }) => joinAt !== null && sewnHere(path.moves[last - 1]!.pass));
+    const places = here.map(({ last, joinAt }) => `in ${path.passes[path.moves[last - 1]!.pass - 1]!.name} at station ${path.places.get(joinAt!.place)!.name}`);
+    return here.length === 0 ? [] : [`Here your thread ends. Join the next length with a weaver’s knot on the inside of the fold: ${places.join("; ")}.`];
+  };
+  const shared = {
+    stage, parts: ["folio", "tape"], tools: ["needle", "scissors", "boneFolder", "tape"], cautions: ["needle", "scissors"],
+    notices: [{ hazard: "Thread pulled at right angles to the fold cuts the paper.", consequence: "The section hangs loose.", avoid: "Pull along the fold, in the direction in which you sew." }],
+    mistake: { sign: "The needle has gone over a tape’s edge and pierced it.", repair: "Draw the thread back to the last hole and go round the tape again: tapes must stay free to slide." },
+  } as const;
+  const cutOff = `At the end of section 1 ${sections > 2 ? "make a kettle stitch, then a second one at the same place" : "knot once more"}, and cut the thread off ${say.size(path.end.length)} long.`;
+  const threads = { label: `thread, ${thread.needlefuls.length === 1 ? "one length" : `${thread.needlefuls.length} lengths`}`, text: thread.needlefuls.map(({ length }) => say.size(length)).join(" + ") };
+  const spine = { label: "sewn spine", text: say.about(say.thickness(block.spineThickness)) };
+  const first: DraftStep = {
+    ...shared, id: sections > 2 ? "sew-first-sections" : "sew-sections", title: sections > 2 ? "Sew the first two sections on the tapes" : "Sew the sections on the tapes",
     action: [
       `Mark the middle of each tape and fasten the tapes upright to the edge of the bench, ${sewing!.tapes.length} of them, each between its two stations. Leave ${say.size(sewing!.tapeOnBoards)} below the edge and the rest above.`,
-      `Lay section ${block.sections}, the last of the book, on the bench, its fold to the tapes and its head to the left. ${first}`,
-      `Pull the thread snug along the fold, never across it. Lay section ${block.sections - 1} on top, head over head, and sew it back. ${wordsForPass(path, 2)}. The knot ties the thread to its tail.`,
-      ...(block.sections > 2 ? [`Lay on and sew the others in the same way, to and fro. At the end of each go under the stitch between the two sections below, pull it tight upwards, and step up: a kettle stitch. ${block.sections > 3 ? "Press the sections down with the bone folder after every second one." : ""}`.trim()] : []),
-      `At the end of section 1 ${block.sections > 2 ? "make a kettle stitch, then a second one at the same place" : "knot once more"}, and cut the thread off ${say.size(path.end.length)} long.`,
-      ...(joins.length > 0 ? [`The thread is cut in ${thread.needlefuls.length} lengths. Join the next one with a weaver’s knot on the inside of the fold: ${joins.join("; ")}.`] : []),
+      `Lay section ${sections}, the last of the book, on the bench, its fold to the tapes and its head to the left. ${wordsForPass(path, 1)}. Leave a tail of ${say.size(path.start.length)} hanging at station 1.`,
+      `Pull the thread snug along the fold, never across it. Lay section ${sections - 1} on top, head over head, and sew it back. ${wordsForPass(path, 2)}. The knot ties the thread to its tail.`,
+      ...joins((pass) => pass <= 2), ...(sections > 2 ? [] : [cutOff]),
     ],
-    parts: ["folio", "tape"],
-    sizes: [
-      { label: `thread, ${thread.needlefuls.length === 1 ? "one length" : `${thread.needlefuls.length} lengths`}`, text: thread.needlefuls.map(({ length }) => say.size(length)).join(" + ") },
-      { label: "sewn spine", text: say.about(say.thickness(block.spineThickness)) },
-    ],
-    tools: ["needle", "scissors", "boneFolder", "tape"], minutes: 10 + 6 * block.sections,
-    cautions: ["needle", "scissors"], figure: "sewing",
-    notices: [{ hazard: "Thread pulled at right angles to the fold cuts the paper.", consequence: "The section hangs loose.", avoid: "Pull along the fold, in the direction in which you sew." }],
-    check: `The tapes slide with a little force, the heads are level, and the spine is ${say.about(say.thickness(block.spineThickness))} thick.`,
-    mistake: { sign: "The needle has gone over a tape’s edge and pierced it.", repair: "Draw the thread back to the last hole and go round the tape again: tapes must stay free to slide." },
+    sizes: sections > 2 ? [threads] : [threads, spine], minutes: 10 + 6 * 2, figure: "sewing",
+    check: `The tapes slide with a little force, the heads are level, and ${sections > 2 ? "neither section can be lifted off the other" : isSpine}.`,
   };
+  if (sections === 2) return [first];
+  return [first, {
+    ...shared, id: "sew-sections", title: sections > 3 ? "Sew the other sections, each with a kettle stitch" : "Sew the third section, with a kettle stitch",
+    action: [
+      `Lay section ${sections - 2} on top and sew it. ${wordsForPass(path, 3)}. Pull upwards until the loop is tight: this is a kettle stitch.`,
+      ...(sections > 3 ? [`Lay on and sew the others in the same way, to and fro, down to section 1. Make a kettle stitch at the end of each. ${sections > 4 ? "Press the sections down with the bone folder after every second one." : ""}`.trim()] : []),
+      ...joins((pass) => pass > 2), cutOff,
+    ],
+    sizes: [spine], minutes: 6 * (sections - 2), figure: "kettle",
+    check: `The tapes slide with a little force, the heads are level, and ${isSpine}.`,
+    mistake: { sign: "A section leans out at one end.", repair: "Its kettle stitch is slack: pull the thread upwards there, and along the folds below, before you sew on." },
+  }];
 }
 
 function fanGlue({ definition, model, say }: Context): DraftStep {

@@ -25,11 +25,11 @@ export function wordsForMove(move: Move, path: ThreadPath): string {
   const to = nameOf(move.to.place);
   switch (move.kind) {
     case "hole": return move.from.side === "within" ? `out at ${to} on the ${move.to.side}` : throughWords[move.to.side](to);
-    case "run": return `${sideWords[move.to.side]} to ${to}`;
+    case "run": return to === nameOf(move.from.place) ? `up to ${to} of the next section` : `${sideWords[move.to.side]} to ${to}`;
     case "tape": return `over tape ${nameOf(move.tape)} to ${to}`;
     case "edge": return move.to.place === move.from.place ? `${edgeWords[move.edge]} and back to ${to}` : `${edgeWords[move.edge]} to ${to}`;
     case "link": return `under the stitch below${move.to.place === move.from.place ? "" : ` and on to ${to}`}`;
-    case "kettle": return `under the stitch below and up to ${to}`;
+    case "kettle": return `behind the step between the two sections below, and up to ${to} of the next section`;
     case "knot": return "tie a knot";
   }
 }

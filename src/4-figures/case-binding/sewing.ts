@@ -1,7 +1,9 @@
-// Figure: the spine while it is sewn, seen from outside: sections one above the other, the thread over the tapes and up the ends.
-import type { Move } from "../../2-model/sewing/types.ts";
-import { line, polyline, rectangle } from "../../geometry/path.ts";
-import { point } from "../../geometry/point.ts";
+// Figures: the spine while it is sewn, seen from outside: sections one above the other, the thread over the tapes and up the ends.
+import type { Move, Place, ThreadPath } from "../../2-model/sewing/types.ts";
+import { wordsForPass } from "../../3-plan/sewing/move-words.ts";
+import { circle, curve, line, pathPoints, polyline, rectangle } from "../../geometry/path.ts";
+import type { Path } from "../../geometry/path.ts";
+import { point, subtractPoints } from "../../geometry/point.ts";
 import type { Point } from "../../geometry/point.ts";
 import { toMillimetres } from "../../units/length.ts";
 import { wavyLine } from "../breaks.ts";
@@ -11,107 +13,157 @@ import { drawBalloon, leaderAnywhere } from "../leaders.ts";
 import type { Placeable } from "../place.ts";
 import { area, centredLabel, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
+import { drawLinkDetail } from "../sewing/link-detail.ts";
+import { holeRadius } from "../sewing/pass-view.ts";
+import { moveLines, threadArrow } from "../sewing/thread-lines.ts";
+import { viewsBelow, withHeading } from "../views.ts";
 import { sectionWords } from "../bench/section-words.ts";
 
 type Input = DrawingInput<"case-binding">;
 
-/** On paper: length of the spine, height of a section with its gap, sections drawn at most. */
-const spine = { length: 128, pitch: 9, band: 6, most: 4 } as const;
+/** On paper: length of the spine, height of a section with its gap, and how far the tapes stand out. */
+const spine = { length: 128, pitch: 8, band: 5.6, tapeAbove: 4, tapeBelow: 3.5 } as const;
 
+/** What every figure of the sewing says of itself. */
+const passWords = "Heavy: the thread of this section, in the direction of the arrows; thin: sewn before; dashed: inside the fold. Ringed numbers are the stations.";
+
+/** One drawing: the sections that lie there, the lowest first sewn, and the pass that is heavy. */
+interface Stage {
+  readonly pass: number;
+  /** Sections shown: those sewn so far, and one more to which the thread steps up. */
+  readonly count: number;
+  readonly last: number;
+}
+
+/** Figure `sewing`: the first two sections. */
 export const drawSewing: DrawFigure<"case-binding"> = (input) => {
   const { geometry, thread } = input.model;
   if (!geometry.sewing || !thread) return null;
-  const words = sectionWords(input);
-  const count = Math.min(geometry.block.sections, spine.most);
-  const more = geometry.block.sections > count ? ` The other ${geometry.block.sections - count} go on in the same way.` : "";
+  const path = thread.paths[0]!;
+  const last = geometry.block.sections;
+  const views = [1, 2].map((pass) => withHeading(`section ${pass}`, pass === 1 ? `Section ${last}, the last of the book` : `Section ${last - 1}, sewn back`, drawStage(input, { pass, count: pass + 1, last })));
   return {
     id: "sewing",
-    title: "Sewing on the tapes",
-    caption: `The spine from outside, head at the left, sections drawn apart; along the spine true to scale in itself, the tapes cut off. Wide lines: thread outside; short dashes: thread inside the fold. Numbers are the stations.${more}`,
-    alternative: `The last ${count} sections of the book lie one above the other, the last one at the bottom. The thread goes in at station 1 of the lowest section, along the inside, out before each tape, over it and in again, and out at station ${geometry.sewing.stations.length}. `
-      + `It steps up to the next section and comes back the same way. At station 1 it is tied to its own end. At the end of every further section it catches the step between the two sections below, a kettle stitch, and steps up. The tapes are ${words.size(geometry.sewing.tapeWidth)} wide.`,
-    items: placeEvery(spineItems(input, count), labelsOf(input, count)),
+    title: "Sewing the first two sections on the tapes",
+    caption: `The spine from outside, head at the left, the sections drawn apart, the tapes cut off. ${passWords}`,
+    alternative: `Section ${last}, the last of the book, lies at the bottom, section ${last - 1} above it. ${wordsForPass(path, 1)}. Then in section ${last - 1}: ${wordsForPass(path, 2).toLowerCase()}.`,
+    items: viewsBelow(views, 5),
   };
 };
 
-function placer({ model }: Input, count: number) {
-  const height = toMillimetres(model.geometry.block.pageHeight);
-  const x = (along: number): number => (along / height) * spine.length;
-  const sections = model.geometry.block.sections;
-  const bottom = (count - 1) * spine.pitch;
+/** Figure `kettle`: the third section, with the first kettle stitch. */
+export const drawKettle: DrawFigure<"case-binding"> = (input) => {
+  const { geometry, thread } = input.model;
+  if (!geometry.sewing || !thread || geometry.block.sections < 3) return null;
+  const path = thread.paths[0]!;
+  const last = geometry.block.sections;
+  const climbs = last > 3;
+  const views = [
+    withHeading("third section", `Section ${last - 2}, with the first kettle stitch`, drawStage(input, { pass: 3, count: climbs ? 4 : 3, last })),
+    withHeading("kettle", `The kettle stitch at station ${geometry.sewing.stations.length}, from near by`, drawLinkDetail([`section ${last - 2}`, `section ${last - 1}`, `section ${last}`], { climbs, strands: 1, above: `section ${last - 3}` })),
+  ];
+  return {
+    id: "kettle",
+    title: "A section with its kettle stitch",
+    caption: `Above: the spine from outside, head at the left, the sections drawn apart. ${passWords} Below: 1 out of section ${last - 2}, 2 behind the step between the two sections before, 3 ${climbs ? "up to the next section" : "back, and tied"}; pulled tight upwards, the loop closes.`,
+    alternative: `Section ${last - 2} lies above two sewn sections. ${wordsForPass(path, 3)}.`,
+    items: viewsBelow(views, 5),
+  };
+};
+
+interface Ground {
+  x(along: number): number;
   /** Middle of a section, the last one of the book at the bottom. */
-  const y = (section: number): number => bottom - (sections - section) * spine.pitch;
-  return { x, y, bottom, top: y(sections - count + 1) };
+  y(section: number): number;
+  at(place: Place): Point;
+  readonly top: number;
+  readonly bottom: number;
+  isShown(id: string): boolean;
 }
 
-function spineItems(input: Input, count: number): readonly SceneItem[] {
-  const { geometry, thread } = input.model;
-  const { x, y, bottom, top } = placer(input, count);
-  const path = thread!.paths[0]!;
-  const lowest = geometry.block.sections - count + 1;
-  const at = (id: string): Point => {
-    const place = path.places.get(id)!;
-    return point(x(toMillimetres(place.along)), y(Number(id.slice("section-".length, id.indexOf("/")))));
+function layOut({ model }: Input, { count, last }: Stage): Ground {
+  const height = toMillimetres(model.geometry.block.pageHeight);
+  const x = (along: number): number => (along / height) * spine.length;
+  const sectionOf = (id: string): number => Number(id.slice("section-".length, id.indexOf("/")));
+  const y = (section: number): number => (section - last) * spine.pitch;
+  return {
+    x, y,
+    at: ({ id, along }) => point(x(toMillimetres(along)), y(sectionOf(id))),
+    top: y(last - count + 1) - spine.band / 2, bottom: spine.band / 2,
+    isShown: (id) => id.startsWith("section-") && sectionOf(id) > last - count,
   };
-  const shown = (id: string): boolean => Number(id.slice("section-".length, id.indexOf("/"))) >= lowest;
-  const tapes = geometry.sewing!.tapes.map(({ headSide, tailSide }) => [x(toMillimetres(headSide)), x(toMillimetres(tailSide))] as const);
-  const [high, low] = [top - spine.band / 2 - 7, bottom + spine.band / 2 + 5];
+}
+
+function drawStage(input: Input, stage: Stage): readonly SceneItem[] {
+  const ground = layOut(input, stage);
+  return placeEvery([...bodies(input, stage, ground), ...threadItems(input.model.thread!.paths[0]!, stage, ground)], labelsOf(input, stage, ground));
+}
+
+function bodies(input: Input, { count, last }: Stage, { x, y, top, bottom }: Ground): readonly SceneItem[] {
+  const tapes = input.model.geometry.sewing!.tapes.map(({ headSide, tailSide }) => [x(toMillimetres(headSide)), x(toMillimetres(tailSide))] as const);
+  const [high, low] = [top - spine.tapeAbove, bottom + spine.tapeBelow];
   return [
-    ...Array.from({ length: count }, (_, index) => area(rectangle(0, y(lowest + index) - spine.band / 2, spine.length, spine.band), "face-light", "outline")),
+    ...Array.from({ length: count }, (_, index) => area(rectangle(0, y(last - index) - spine.band / 2, spine.length, spine.band), "face-light", "edge")),
     ...tapes.flatMap(([left, right]) => [
       area(rectangle(left + 0.5, high, right - left - 1, low - high), "face-middle", "none"),
       stroke(line(point(left + 0.5, high), point(left + 0.5, low)), "edge"), stroke(line(point(right - 0.5, high), point(right - 0.5, low)), "edge"),
       stroke(wavyLine(point(left + 0.5, high), point(right - 0.5, high)), "edge"), stroke(wavyLine(point(left + 0.5, low), point(right - 0.5, low)), "edge"),
     ]),
-    ...path.moves.filter((move) => shown(move.from.place) && shown(move.to.place)).flatMap((move) => drawMove(move, at)),
-    // The two ends that are tied together hang out at station 1 of the first section sewn.
-    stroke(polyline([at(path.start.at.place), point(at(path.start.at.place).x - 6, bottom + 5)]), "outline"),
-    ...path.moves.filter((move) => move.kind === "hole" && shown(move.from.place)).map((move) => area(rectangle(at(move.from.place).x - 0.45, at(move.from.place).y - 0.45, 0.9, 0.9), "arrow", "none")),
   ];
 }
 
-/** Thread outside is a wide line, thread inside one of short dashes; a kettle dips under the step below before it goes up. */
-function drawMove(move: Move, at: (id: string) => Point): readonly SceneItem[] {
-  const [from, to] = [at(move.from.place), at(move.to.place)];
-  const out = from.x < spine.length / 2 ? -1 : 1;
-  switch (move.kind) {
-    case "run": return move.from.side === "inside" ? [stroke(line(from, to), "hidden")] : [stroke(line(from, to), "outline")];
-    case "tape": return [stroke(line(from, to), "outline")];
-    case "kettle": case "link": {
-      // Down beside the step, under it between the two sections below, and up again on its other side.
-      const [beside, foot, across] = [point(from.x - out * 2, from.y + spine.pitch * 1.1), point(from.x, from.y + spine.pitch * 1.62), point(from.x + out * 2.2, from.y + spine.pitch)];
-      return [stroke([
-        { kind: "move", to: from }, { kind: "curve", control1: point(from.x - out, from.y + 1), control2: point(beside.x, beside.y - 3), to: beside },
-        { kind: "curve", control1: point(beside.x, beside.y + 2.4), control2: point(foot.x - out * 1.2, foot.y), to: foot },
-        { kind: "curve", control1: point(foot.x + out * 1.4, foot.y), control2: point(across.x, across.y + 3), to: across },
-        { kind: "curve", control1: point(across.x, across.y - 4), control2: point(to.x + out * 1.6, to.y + 2), to },
-      ], "outline")];
-    }
-    default: return [];
-  }
+function threadItems(path: ThreadPath, { pass }: Stage, { at, bottom, isShown }: Ground): readonly SceneItem[] {
+  const face = { path, at, facing: "outside" as const, edgeOf: (_: Move, from: Point) => from, aside: point(0, 1.3) };
+  const placeAt = (id: string): Point => at(path.places.get(id)!);
+  const shown = path.moves.filter((move) => move.pass <= pass && isShown(move.from.place) && isShown(move.to.place));
+  const start = placeAt(path.start.at.place);
+  return [
+    ...[...shown].sort((a, b) => Number(a.pass === pass) - Number(b.pass === pass)).flatMap((move) => (move.kind === "kettle" || move.kind === "link"
+      ? kettleLoop(placeAt(move.from.place), placeAt(move.to.place), move.pass === pass)
+      : moveLines(face, move, move.pass === pass))),
+    // The end that hangs at station 1 of the first section sewn.
+    stroke(polyline([start, point(start.x - 5.5, bottom + 4)]), pass === 1 ? "thread" : "thread-before"),
+    ...[...path.places.values()].filter(({ kind, id }) => kind === "hole" && isShown(id)).map((place) => area(circle(at(place), holeRadius), "plate", "edge")),
+    ...(pass === 2 ? [area(circle(placeAt(path.moves.find(({ kind }) => kind === "knot")!.from.place), 1.6), "arrow", "none")] : []),
+  ];
 }
 
-function labelsOf(input: Input, count: number): readonly Placeable[] {
-  const { geometry } = input.model;
-  const { x, y, bottom, top } = placer(input, count);
-  const { stations, tapes } = geometry.sewing!;
+/** Down beside the step between the two sections below, behind it and up on its other side to the next section. */
+function kettleLoop(from: Point, to: Point, isNew: boolean): readonly SceneItem[] {
+  const out = from.x < spine.length / 2 ? -1 : 1;
+  const foot = point(from.x, from.y + spine.pitch * 1.55);
+  const down = curve(from, point(from.x - out * 5, from.y + 3), point(from.x - out * 5, foot.y), foot);
+  const up = curve(foot, point(from.x + out * 5, foot.y), point(from.x + out * 5.5, from.y + 2), to);
+  const kind = isNew ? "thread" : "thread-before";
+  return [stroke(down, kind), stroke(up, kind), ...(isNew ? [midArrow(down), midArrow(up)] : [])];
+}
+
+function midArrow(path: Path): SceneItem {
+  const points = pathPoints(path, 0.1)[0]!;
+  const [tip, tail] = [Math.floor(points.length * 0.6), Math.floor(points.length * 0.4)];
+  return threadArrow(points[tip]!, subtractPoints(points[tip]!, points[tail]!));
+}
+
+function labelsOf(input: Input, { pass, count, last }: Stage, { x, y, top, bottom }: Ground): readonly Placeable[] {
+  const { stations, tapes } = input.model.geometry.sewing!;
   const words = sectionWords(input);
-  const lowest = geometry.block.sections - count + 1;
   const middleOf = (index: number): number => (x(toMillimetres(tapes[index]!.headSide)) + x(toMillimetres(tapes[index]!.tailSide))) / 2;
-  const numbers = stations.map((station, index): Placeable => {
-    const name = `station ${index + 1}`;
-    const middle = x(toMillimetres(station.at));
-    return { name, candidates: [0, 1, 2, 3].flatMap((level) => [0, station.kind === "tape edge" && index % 2 === 0 ? 2 : -2, -3, 3].map((aside) => drawBalloon(name, String(index + 1), point(middle + aside, top - spine.band / 2 - 11.5 - level * 5.4)))) };
-  });
-  const sectionNames = Array.from({ length: count }, (_, index): Placeable => {
-    const section = lowest + index;
-    const name = `section ${section}`;
-    return { name, candidates: [8, 9, 10, 12, 14].map((away) => [centredLabel(name, `section ${section}${section === geometry.block.sections ? ", the last" : ""}`, point(spine.length + away + 8, y(section)))]) };
-  });
+  const start = x(toMillimetres(stations[0]!.at));
   return [
-    ...numbers, ...sectionNames,
-    leaderAnywhere({ name: "tape", text: `${words.part("tape")}, ${words.size(geometry.sewing!.tapeWidth)} wide`, target: point(middleOf(tapes.length - 1), bottom + spine.band / 2 + 3), directions: [315, 330, 300, 285], reach: 7 }),
-    leaderAnywhere({ name: "tail", text: "tail, tied when you come back to 1", target: point(x(toMillimetres(stations[0]!.at)) - 5, bottom + 4.5), end: "arrow", directions: [300, 315, 285, 330], reach: 9 }),
-    ...(count > 2 ? [leaderAnywhere({ name: "kettle", text: "kettle stitch", target: point(x(toMillimetres(stations.at(-1)!.at)) + 2.4, y(geometry.block.sections - 2) + spine.pitch * 0.5), end: "arrow", directions: [300, 315, 330, 285, 340], reach: 20 })] : []),
+    ...stations.map((station, index): Placeable => {
+      const name = `station ${pass}/${index + 1}`;
+      const middle = x(toMillimetres(station.at));
+      return { name, candidates: [0, 1, 2, 3].flatMap((level) => [0, station.kind === "tape edge" && index % 2 === 0 ? 2 : -2, -3, 3].map((aside) => drawBalloon(name, String(index + 1), point(middle + aside, top - spine.tapeAbove - 3.6 - level * 5.4)))) };
+    }),
+    ...Array.from({ length: count }, (_, index): Placeable => {
+      const name = `section ${last - index}, pass ${pass}`;
+      return { name, candidates: [8, 9, 10, 12, 14, 17].map((away) => [centredLabel(name, `section ${last - index}`, point(spine.length + away + 8, y(last - index)))]) };
+    }),
+    ...(pass === 1 ? [
+      leaderAnywhere({ name: "tape", text: `${words.part("tape")}, ${words.size(input.model.geometry.sewing!.tapeWidth)} wide`, target: point(middleOf(tapes.length - 1), bottom + 2), directions: [315, 330, 300, 285], reach: 6 }),
+      leaderAnywhere({ name: "tail", text: "tail of the thread", target: point(start - 4.5, bottom + 3.2), end: "arrow", directions: [300, 315, 285, 330], reach: 6 }),
+    ] : []),
+    ...(pass === 2 ? [leaderAnywhere({ name: "knot", text: "knot: the thread and its tail", target: point(start, y(last - 1) + 1.3), end: "arrow", directions: [300, 315, 285, 330, 340], reach: 14 })] : []),
+    ...(pass === 3 ? [leaderAnywhere({ name: "kettle stitch", text: "kettle stitch", target: point(x(toMillimetres(stations.at(-1)!.at)), y(last - 2) + spine.pitch * 1.55 + 0.7), end: "arrow", directions: [300, 285, 315, 330, 270], reach: 12 })] : []),
   ];
 }

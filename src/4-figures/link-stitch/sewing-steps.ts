@@ -7,7 +7,8 @@ import { wordsForPass } from "../../3-plan/sewing/move-words.ts";
 import { toMillimetres } from "../../units/length.ts";
 import type { SceneItem } from "../scene.ts";
 import { viewsBelow, withHeading } from "../views.ts";
-import { boardWords, drawBoardDetail, drawLinkDetail, linkWords } from "./station-detail.ts";
+import { drawLinkDetail, linkWords } from "../sewing/link-detail.ts";
+import { boardWords, drawBoardDetail } from "./station-detail.ts";
 import { drawSpineStage } from "./spine-view.ts";
 import type { SpineStage } from "./spine-view.ts";
 
@@ -35,7 +36,7 @@ export function drawFirstSection(input: DrawingInput<"link-stitch">): FigureDraf
 export function drawSecondSection(input: DrawingInput<"link-stitch">): FigureDraft {
   return drawStage(input, {
     id: "sew-second-section", title: "Section 2 linked to the stitches of the board", from: 1, to: 3, frontBoard: true, backBoard: false, pass: 2,
-    detail: { heading: "One link from near by", items: drawLinkDetail(["section 2", "section 1", "front board"], input.model.geometry.needles === 2), words: linksOf(input) },
+    detail: { heading: "One link from near by", items: drawLinkDetail(["section 2", "section 1", "front board"], { climbs: input.model.geometry.needles === 2, strands: 2 }), words: linksOf(input) },
     about: "Each link hangs in the stitch that goes from section 1 to the board.",
   });
 }
@@ -46,7 +47,7 @@ export function drawLaterSections(input: DrawingInput<"link-stitch">): FigureDra
   if (sections < 4) return null;
   return drawStage(input, {
     id: "sew-later-sections", title: "A later section linked between the two before", from: 1, to: 4, frontBoard: true, backBoard: false, pass: 3,
-    detail: { heading: "One link from near by", items: drawLinkDetail(["section 3", "section 2", "section 1"], input.model.geometry.needles === 2), words: linksOf(input) },
+    detail: { heading: "One link from near by", items: drawLinkDetail(["section 3", "section 2", "section 1"], { climbs: input.model.geometry.needles === 2, strands: 2 }), words: linksOf(input) },
     about: "Section 3 is shown; every later one is sewn like it, one section higher each time.",
   });
 }

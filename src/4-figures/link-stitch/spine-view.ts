@@ -104,7 +104,7 @@ function threadItems(path: ThreadPath, index: number, view: View, { from, to, fr
   };
   const edgeY = (move: Move): number => (`${move.from.place} ${move.to.place}`.includes("front") ? view.frontEdge : view.backEdge);
   const drawing = drawPass({
-    path: { ...path, places: new Map([...shown].filter(([id]) => used.has(id))), moves }, pass, at, facing: "outside",
+    path: { ...path, places: new Map([...shown].filter(([id]) => used.has(id))), moves }, pass, at, facing: "outside", hasArrow: ({ kind }) => kind === "run",
     aside: index % 2 === 0 ? point(1.4, 1.4) : point(-1.4, -1.4),
     edgeOf: (move, hole) => point(hole.x + (move.from.side === "inside" ? 2 : -1), edgeY(move)),
     catchOf: (move) => caught(move, path, at, view),

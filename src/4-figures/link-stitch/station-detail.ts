@@ -1,19 +1,17 @@
-// One station from near by: the thread round a board's edge, seen across the spine; and a link behind the stitch below, seen from outside.
-import { circle, curve, line, pathPoints, polyline, rectangle } from "../../geometry/path.ts";
+// One station from near by: the thread round a board's edge, seen across the spine.
+import { curve, line, polyline, rectangle } from "../../geometry/path.ts";
 import type { Path } from "../../geometry/path.ts";
 import { point, subtractPoints } from "../../geometry/point.ts";
 import type { Point } from "../../geometry/point.ts";
-import { arrowhead } from "../arrows.ts";
 import { wavyLine } from "../breaks.ts";
 import { area, centredLabel, label, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
+import { threadArrow } from "../sewing/thread-lines.ts";
 
 /** The board in millimetres of paper, not to scale: its thickness, how far it is shown, where its hole is and how wide. */
 const board = { thickness: 5, shown: 52, hole: 26, bore: 2.6 } as const;
 /** The section beside it: the gap that the thread runs in, its thickness, and the leaves drawn. */
 const section = { gap: 6, thickness: 12, leaves: 3 } as const;
-/** Arrowheads wide enough to be seen on heavy thread. */
-const arrow = 5.2;
 /** How far the thread lies off what it passes. */
 const off = 2.2;
 
@@ -43,8 +41,8 @@ export function drawBoardDetail(side: "front" | "back"): readonly SceneItem[] {
     ...[-1, 1].map((by) => stroke(line(at(board.hole + (by * board.bore) / 2, 0), at(board.hole + (by * board.bore) / 2, board.thickness)), "outline")),
     stroke(wavyLine(at(board.shown, middle * 2 - 1), at(board.shown, board.thickness + 1)), "edge"),
     stroke(polyline(way), "thread"), stroke(hook, "thread"), stroke(into, "thread"),
-    arrowhead(at(7, middle - 1), subtractPoints(at(-1, 0), at(0, 0)), "", arrow), arrowhead(at(-off - 0.6, 0.5), subtractPoints(at(0, 1), at(0, 0)), "", arrow),
-    arrowhead(at(13, under), point(1, 0), "", arrow), arrowhead(at(11, between), point(-1, 0), "", arrow), arrowhead(at(15, middle + 1.4), point(1, 0), "", arrow),
+    threadArrow(at(7, middle - 1), subtractPoints(at(-1, 0), at(0, 0))), threadArrow(at(-off - 0.6, 0.5), subtractPoints(at(0, 1), at(0, 0))),
+    threadArrow(at(13, under), point(1, 0)), threadArrow(at(11, between), point(-1, 0)), threadArrow(at(15, middle + 1.4), point(1, 0)),
     number(1, -off - 2.6, middle - 2.6), number(2, board.hole * 0.3, under + 3), number(3, board.hole + 3.4, under - 1), number(4, board.hole * 0.6, between - 2.3),
     number(5, -off - 6.2, between + 0.5), number(6, 21, middle + 1.6),
     label("detail board", `${side} board`, at(board.shown + 2, board.thickness / 2 + flip), {}), label("detail section", "section", at(board.shown + 2, middle + flip), {}),
@@ -70,37 +68,4 @@ function leaves(at: (x: number, y: number) => Point, middle: number): readonly S
     ];
     return [stroke(arm(1), k === 0 ? "outline" : "edge"), stroke(arm(-1), k === 0 ? "outline" : "edge")];
   }).flat();
-}
-
-/** Sections of the link's detail, in millimetres of paper. */
-const face = { width: 44, section: 9 } as const;
-
-/** Words for the numbers in the link's drawing. */
-export const linkWords = "1 out, 2 behind the stitch below, 3 in again where you came out.";
-
-/** From outside at one station: the new thread comes out of the upper section and goes behind the stitch that the section below it hangs on. */
-export function drawLinkDetail(names: readonly [upper: string, middle: string, lower: string], climbs: boolean): readonly SceneItem[] {
-  const x = face.width / 2;
-  const y = (k: number): number => face.section * (k + 0.5);
-  const behind = face.section * 2;
-  const down = curve(point(x + 0.9, y(0)), point(x + 5.4, y(0) + 4), point(x + 7.6, behind - 3), point(x + 3.2, behind));
-  const up = curve(point(x - 3.2, behind), point(x - 7.6, behind - 3), climbs ? point(x - 6, y(-1) + 9) : point(x - 5.4, y(0) + 4), climbs ? point(x - 0.9, y(-1)) : point(x - 0.9, y(0)));
-  const hidden = line(point(x + 3.2, behind), point(x - 3.2, behind));
-  const legs = [-0.8, 0.8].map((by) => stroke(line(point(x + by, y(1)), point(x + by * 2.2, behind + face.section * 0.7)), "thread-before"));
-  const first = climbs ? -1 : 0;
-  const rows = climbs ? ["next section", ...names] : names;
-  const head = (path: Path): SceneItem => {
-    const points = pathPoints(path, 0.1)[0]!;
-    const [tip, tail] = [Math.floor(points.length * 0.62), Math.floor(points.length * 0.4)];
-    return arrowhead(points[tip]!, subtractPoints(points[tip]!, points[tail]!), "", arrow);
-  };
-  return [
-    ...rows.flatMap((name, k) => [
-      area(rectangle(0, face.section * (first + k), face.width, face.section), "paper", "edge"),
-      label(`detail ${name}`, name, point(face.width + 2, y(first + k) + 1)),
-    ]),
-    stroke(hidden, "thread-hidden"), ...legs, stroke(down, "thread"), stroke(up, "thread"), head(down), head(up),
-    ...rows.slice(0, -1).map((_, k) => area(circle(point(x, y(first + k)), 0.9), "plate", "edge")),
-    centredLabel("link 1", "1", point(x + 6.8, y(0) + 1.6), { weight: 600 }), centredLabel("link 2", "2", point(x + 5, behind + 3.4), { weight: 600 }), centredLabel("link 3", "3", point(x - 8.4, y(0) + 1.6), { weight: 600 }),
-  ];
 }

@@ -105,4 +105,7 @@ function* nameCandidates(name: string, text: string, target: Point, directions: 
 }
 
 /** What the marks of a pass mean: for captions. */
-export const passCaption = "Heavy: the thread of this pass, in the direction of the arrows; thin: sewn before; dashed: on the far side. A dot marks where the pass begins, a ring where it ends; ringed numbers give the order of the stitches.";
+export const passCaption = "Heavy: the thread of this pass, in the direction of the arrows; thin: sewn before; dashed: on the far side. A dot marks where the pass begins, a ring where it ends.";
+
+/** What the numbers of `placeOrder` mean, for captions of drawings that have them. */
+export const orderCaption = "Ringed numbers give the order of the stitches.";

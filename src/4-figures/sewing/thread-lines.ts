@@ -19,6 +19,8 @@ export interface ThreadFace {
   edgeOf(move: Move & { readonly kind: "edge" }, at: Point): Point;
   /** How far thread on the far side is set aside, so that both sides of one line are seen; default 1.4 mm to the right and below. */
   readonly aside?: Point;
+  /** Whether this pass's move bears arrows where it is long enough; all do when left out. */
+  hasArrow?(move: Move): boolean;
   /** What a link or a kettle catches, where it is not the middle of the move it goes under. */
   catchOf?(move: Move): Point | null;
 }
@@ -29,6 +31,7 @@ const shortestWithArrow = 3.2;
 /** The lines of one move; `isNew` draws it heavy and with an arrow. */
 export function moveLines(face: ThreadFace, move: Move, isNew: boolean): readonly PathItem[] {
   const { path, facing } = face;
+  const arrows = isNew && (face.hasArrow?.(move) ?? true);
   const at = (id: string): Point => face.at(path.places.get(id)!);
   const [from, to] = [at(move.from.place), at(move.to.place)];
   const isNear = (side: Side): boolean => side === facing;
@@ -41,17 +44,17 @@ export function moveLines(face: ThreadFace, move: Move, isNew: boolean): readonl
     case "tape": {
       const near = isNear(move.to.side);
       const [a, b] = near ? [from, to] : setAside(from, to, away);
-      return [stroke(polyline([a, b]), kindOf(near)), ...arrowOn(a, b, isNew, near ? 0.5 : 0.34)];
+      return [stroke(polyline([a, b]), kindOf(near)), ...arrowOn(a, b, arrows, near ? 0.5 : 0.34)];
     }
     case "edge": {
       // Both halves lie over each other where the thread comes back to its hole: only the near one is seen.
       const edge = face.edgeOf(move, from);
       const comesBack = move.from.place === move.to.place;
       const halves = ([[from, edge, move.from.side], [edge, to, move.to.side]] as const).filter(([, , side]) => isNear(side) || !comesBack);
-      return halves.flatMap(([a, b, side]) => [stroke(polyline([a, b]), kindOf(isNear(side))), ...arrowOn(a, b, isNew)]);
+      return halves.flatMap(([a, b, side]) => [stroke(polyline([a, b]), kindOf(isNear(side))), ...arrowOn(a, b, arrows)]);
     }
     case "link":
-    case "kettle": return loopLines(face, move, from, to, kindOf(isNear(move.to.side)), isNew);
+    case "kettle": return loopLines(face, move, from, to, kindOf(isNear(move.to.side)), arrows);
   }
 }
 
@@ -68,11 +71,15 @@ export function arrowOn(from: Point, to: Point, isNew: boolean, share = 0.5): re
   const long = distance(from, to);
   if (!isNew || long < shortestWithArrow) return [];
   const length = Math.min(3.4, long * 0.7);
-  const forward = unitVector(subtractPoints(to, from));
-  const tip = between(from, to, share + length / 2 / long);
+  return [threadArrow(between(from, to, share + length / 2 / long), subtractPoints(to, from), length)];
+}
+
+/** An arrowhead on heavy thread, wide enough to stand out beyond it. */
+export function threadArrow(tip: Point, direction: Point, length = 3.4): PathItem {
+  const forward = unitVector(direction);
   const tail = subtractPoints(tip, scalePoint(forward, length));
   const half = scalePoint(quarterLeft(forward), Math.min(1.35, length * 0.42));
-  return [area(polygon([tip, addPoints(tail, half), subtractPoints(tail, half)]), "arrow", "none")];
+  return area(polygon([tip, addPoints(tail, half), subtractPoints(tail, half)]), "arrow", "none");
 }
 
 /** Under an earlier stitch: out to it on one side, back on the other. */

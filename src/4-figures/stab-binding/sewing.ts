@@ -12,9 +12,10 @@ import { placeEvery } from "../figure.ts";
 import type { FigureDraft } from "../figure.ts";
 import { areaLabel } from "../leaders.ts";
 import type { SceneItem } from "../scene.ts";
-import { viewsBelow, withHeading } from "../views.ts";
+import { viewsBelow, viewsBeside, withHeading } from "../views.ts";
+import { drawCloseUp, touchedBy } from "./close-up.ts";
 import { edgeStrip } from "../sewing/edge-strip.ts";
-import { drawPass, passCaption, placeOrder } from "../sewing/pass-view.ts";
+import { drawPass, orderCaption, passCaption, placeOrder } from "../sewing/pass-view.ts";
 
 /** Length of the book along the spine on paper, and least distance between two holes along it. */
 const strip = { length: 146, least: 9, rim: 7.5 } as const;
@@ -61,21 +62,38 @@ function passView(input: DrawingInput<"stab-binding">, path: ThreadPath, pass: n
   ]), drawing.order);
 }
 
+/** Passes that go to and fro among holes no further apart than this on the strip are drawn from near by. */
+const crowded = 26;
+
+function isCrowded(input: DrawingInput<"stab-binding">, path: ThreadPath, pass: number, passes: number): boolean {
+  const stitches = path.moves.filter((move) => move.pass === pass && move.kind !== "hole");
+  const { at } = stripOf(input, passes);
+  const xs = touchedBy(path, pass).map((place) => at(place).x);
+  return stitches.length > 2 && Math.max(...xs) - Math.min(...xs) <= crowded;
+}
+
 /** Figures `sewing-1` to `sewing-10`: the passes of one step; null where the pattern needs fewer steps. */
 export function drawWay(input: DrawingInput<"stab-binding">, number: number): FigureDraft | null {
   const path = input.model.thread!.paths.at(-1)!;
   const way = waysOf(path)[number - 1];
   if (!way) return null;
-  const views = way.passes.map((n) => {
-    const { name } = path.passes[n - 1]!;
-    return withHeading(`pass ${n}`, capital(name), passView(input, path, n, way.passes.length));
-  });
+  // Drawings from near by are narrow: two of them, one after the other, stand beside each other.
+  const rows: { near: boolean; views: (readonly SceneItem[])[] }[] = [];
+  for (const n of way.passes) {
+    const near = isCrowded(input, path, n, way.passes.length);
+    const name = capital(path.passes[n - 1]!.name);
+    const view = near ? withHeading(`pass ${n}`, `${name}, from near by`, drawCloseUp(input, path, n, `pass ${n}`)) : withHeading(`pass ${n}`, name, passView(input, path, n, way.passes.length));
+    const last = rows.at(-1);
+    if (near && last?.near && last.views.length === 1) last.views.push(view);
+    else rows.push({ near, views: [view] });
+  }
+  const near = rows.some((row) => row.near);
   return {
     id: `sewing-${number}`,
     title: `Sewing towards the ${way.towards}`,
-    caption: `The front of the book, its spine edge below, its head to the left; not to scale. ${passCaption}`,
+    caption: `The front of the book, its spine edge below, its head to the left; not to scale.${near ? " From near by, only the thread of the holes shown is drawn." : ""} ${passCaption} ${orderCaption}`,
     alternative: `${way.passes.map((n) => `${path.passes[n - 1]!.name}: ${wordsForPass(path, n).toLowerCase()}`).join(". ")}.`,
-    items: viewsBelow(views, 4),
+    items: viewsBelow(rows.map(({ views }) => viewsBeside(views, 8)), 4),
   };
 }
 
@@ -83,19 +101,12 @@ export function drawWay(input: DrawingInput<"stab-binding">, number: number): Fi
 export function drawInnerBinding(input: DrawingInput<"stab-binding">): FigureDraft | null {
   const paths = input.model.thread!.paths.slice(0, -1);
   if (paths.length === 0) return null;
-  const ground = stripOf(input, 1);
-  const drawings = paths.map((path, index) => drawPass({ path, pass: 1, at: ground.at, facing: "front", name: `pair ${index + 1}`, edgeOf: (_, from) => from }));
-  const { wide, deep } = ground;
-  const items = placeEvery([...drawStrip(ground), ...drawings.flatMap((drawing) => drawing.items)], [
-    ...drawings.flatMap((drawing) => drawing.labels),
-    areaLabel("head", "head", [point(-6, deep * 0.5)]), areaLabel("tail", "tail", [point(wide + 5, deep * 0.5)]),
-    areaLabel("spine", "spine edge", [point(wide / 2, deep + 2.8)]),
-  ]);
+  const views = paths.map((path, index) => withHeading(`pair ${index + 1}`, capital(path.passes[0]!.name.replace("inner binding at ", "holes ")), drawCloseUp(input, path, 1, `pair ${index + 1}`)));
   return {
     id: "inner-binding",
     title: "The inner binding",
-    caption: "The front of the leaves, spine edge below, head to the left; not to scale. Solid: thread on the front; dashed: on the back. A dot and a ring mark where each thread begins and ends: tie it there.",
+    caption: "The front of the leaves, spine edge below, head to the left; not to scale. Solid: thread on the front; dashed: on the back. Each thread begins at the dot and comes back to it, at the ring: tie it there. Ringed numbers give the order of the stitches.",
     alternative: paths.map((path) => `One thread: ${wordsForPass(path).toLowerCase()}; it is tied at the first hole`).join(". ") + ".",
-    items,
+    items: viewsBeside(views, 8),
   };
 }
