@@ -10,6 +10,7 @@ import { findThreadFaults } from "../sewing/findings.ts";
 import type { Thread } from "../sewing/types.ts";
 import { findTextBlockFaults } from "../text-block/findings.ts";
 import { findStationFaults } from "../text-block/stations.ts";
+import { findCutFaults } from "../tool-findings.ts";
 import type { Finding, Hole, Part } from "../types.ts";
 import type { CaseBindingGeometry } from "./geometry.ts";
 
@@ -30,7 +31,7 @@ export function findFaults(evidence: Evidence): readonly Finding[] {
     ...(geometry.sewing ? findStationFaults(geometry.sewing.stations, definition, "book/sewing", ledger) : []),
     ...(thread ? findThreadFaults(thread, definition.book.thread.needleful, definition, "book/thread/needleful") : []),
     ...backFaults(evidence), ...jointFaults(evidence), ...boardFaults(evidence), ...coveringFaults(evidence),
-    ...findEdgeFaults(holes, parts, definition), ...findGrainFaults(parts, definition), ...findDeviations(ledger.values, definition),
+    ...findCutFaults(parts, definition), ...findEdgeFaults(holes, parts, definition), ...findGrainFaults(parts, definition), ...findDeviations(ledger.values, definition),
   ];
 }
 

@@ -10,6 +10,8 @@ import { findThreadFaults } from "../sewing/findings.ts";
 import type { Thread } from "../sewing/types.ts";
 import { findTextBlockFaults } from "../text-block/findings.ts";
 import { findStationFaults } from "../text-block/stations.ts";
+import { findCutFaults, findPiercingFaults } from "../tool-findings.ts";
+import type { Piercing } from "../tool-findings.ts";
 import type { Finding, Hole, Part } from "../types.ts";
 import type { LinkStitchGeometry } from "./geometry.ts";
 
@@ -30,8 +32,14 @@ export function findFaults(evidence: Evidence): readonly Finding[] {
     ...findTextBlockFaults(geometry.text, definition, ledger), ...findStationFaults(geometry.stations, definition, "book/sewing", ledger),
     ...findThreadFaults(evidence.thread, definition.book.thread.needleful, definition, "book/thread/needleful"),
     ...findEdgeFaults(holes.filter(({ part }) => part === "boards"), parts, definition, { path: "book/boards/hole distance", remedy: "set the holes further from the edge, or make them smaller" }),
+    ...findCutFaults(parts, definition), ...findPiercingFaults([boardPiercing(evidence)], definition),
     ...findGrainFaults(parts, definition), ...findDeviations(ledger.values, definition),
   ];
+}
+
+/** Each board is pierced by itself, covered and lined. */
+function boardPiercing({ geometry, parts, holes }: Evidence): Piercing {
+  return { where: "boards", part: parts.find(({ id }) => id === "boards")!, holes: holes.filter(({ part }) => part === "boards"), from: ["head", "tail", "spine-side edge"], thickness: geometry.coverThickness };
 }
 
 /** A section thicker than this is hard to pierce and pulls its outer sheets short: common practice, no source. */

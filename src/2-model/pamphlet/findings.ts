@@ -7,6 +7,7 @@ import { findDeviations, findEdgeFaults, findGrainFaults } from "../findings.ts"
 import type { Ledger } from "../ledger.ts";
 import { findThreadFaults } from "../sewing/findings.ts";
 import type { Thread } from "../sewing/types.ts";
+import { findCutFaults } from "../tool-findings.ts";
 import type { Finding, Hole, Part } from "../types.ts";
 import type { PamphletGeometry } from "./geometry.ts";
 
@@ -78,7 +79,7 @@ export function findFaults({ definition, ledger, geometry, parts, holes, thread 
   return [
     ...found,
     ...findEdgeFaults(holes, parts, definition, { path: "book/holes", remedy: `move the holes inwards; ${thickness(holeDiameter)} holes need more paper around them` }),
-    ...findGrainFaults(parts, definition), ...findDeviations(ledger.values, definition),
+    ...findCutFaults(parts, definition), ...findGrainFaults(parts, definition), ...findDeviations(ledger.values, definition),
     ...findThreadFaults(thread, definition.book.thread.needleful, definition, "book/thread/needleful"),
   ];
 }

@@ -7,7 +7,10 @@ import { findDeviations, findEdgeFaults, findGrainFaults } from "../findings.ts"
 import type { Ledger } from "../ledger.ts";
 import { findThreadFaults } from "../sewing/findings.ts";
 import type { Thread } from "../sewing/types.ts";
+import { findCutFaults, findPiercingFaults } from "../tool-findings.ts";
+import type { Piercing } from "../tool-findings.ts";
 import type { Finding, Hole, Part } from "../types.ts";
+import { drilledFrom } from "./geometry.ts";
 import type { StabBindingGeometry, StabHole } from "./geometry.ts";
 
 /** What the findings are drawn from. */
@@ -25,9 +28,16 @@ export function findFaults({ definition, ledger, geometry, parts, holes, thread 
   return [
     ...holeFaults(definition, geometry), ...pageFaults(definition, geometry),
     ...findEdgeFaults(holes, parts, definition, { path: "book/holes", remedy: "give the holes a larger set-back and corner distance, or take a plainer pattern or thinner thread" }),
+    ...findCutFaults(parts, definition), ...findPiercingFaults(drillingOf(geometry, parts), definition),
     ...findGrainFaults(parts, definition), ...findDeviations(ledger.values, definition),
     ...findThreadFaults(thread, definition.book.thread.needleful, definition, "book/thread/needleful"),
   ];
+}
+
+/** A thick block is drilled, covers and leaves in one go; a thinner one is pierced with an awl, which reaches everywhere. */
+function drillingOf({ thickness }: StabBindingGeometry, parts: readonly Part[]): readonly Piercing[] {
+  if (!isLess(drilledFrom, thickness)) return [];
+  return [{ where: "leaves and covers", part: parts.find(({ id }) => id === "leaf")!, holes: [], from: ["head", "tail", "spine-side edge"], thickness }];
 }
 
 function holeFaults(definition: Definition<"stab-binding">, geometry: StabBindingGeometry): readonly Finding[] {

@@ -1,7 +1,11 @@
 // What a stab binding's figures and steps need besides parts, scores, holes and thread.
 import type { StabPattern } from "../../1-definition/stab-binding.ts";
+import { mm } from "../../units/length.ts";
 import type { Length } from "../../units/length.ts";
 import type { PatternRun } from "../sewing/trail.ts";
+
+/** Books thicker than this are drilled more easily than pierced: the shaft of an awl is conical. Common practice, no source. */
+export const drilledFrom = mm(12);
 
 /** A hole of the pattern or of the inner binding: from the head and from the spine edge. */
 export interface StabHole {

@@ -3,11 +3,9 @@ import { wordsForPass } from "../sewing/move-words.ts";
 import type { CautionId } from "../../catalogue/cautions.ts";
 import type { DraftStep, PlanContext } from "../binding.ts";
 import { listInWords } from "../wording.ts";
+import { drilledFrom } from "../../2-model/stab-binding/geometry.ts";
 import type { StabHole } from "../../2-model/stab-binding/geometry.ts";
-import { isLess, mm } from "../../units/length.ts";
-
-/** Blocks thicker than this are drilled more easily than pierced: the shaft of an awl is conical. Common practice, no source. */
-const thickBlock = mm(12);
+import { isLess } from "../../units/length.ts";
 
 /** The steps from the leaves to the pierced book. */
 export function prepareBlock(context: PlanContext<"stab-binding">): readonly DraftStep[] {
@@ -20,7 +18,7 @@ export function prepareBlock(context: PlanContext<"stab-binding">): readonly Dra
 
 function piercing({ model }: PlanContext<"stab-binding">): { readonly tools: DraftStep["tools"]; readonly cautions: readonly CautionId[]; readonly with: string } {
   const { thickness } = model.geometry;
-  const isThick = isLess(thickBlock, thickness);
+  const isThick = isLess(drilledFrom, thickness);
   return isThick
     ? { tools: ["holeTool", "wasteBoard", "clips"], cautions: ["drill", "punch", "dust"], with: "Drill" }
     : { tools: ["awl", "wasteBoard", "clips"], cautions: ["awl"], with: "Pierce" };
