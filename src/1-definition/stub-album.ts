@@ -25,6 +25,8 @@ export interface StubAlbumBook {
   readonly "floor gap": Length;
   /** Flat floor beside the first and last stub; null when the spine is given and the margin follows from it. */
   readonly margin: Length | null;
+  /** How much wider than the folded floor the spine strip is at least. */
+  readonly "floor ease": Length;
   /** Width of the spine strip when it is fixed; null when it follows from the floor. */
   readonly spine: Length | null;
   readonly boards: { readonly height: Length; readonly width: Length; readonly thickness: Length };
@@ -71,6 +73,7 @@ function book(context: FieldContext): Field<StubAlbumBook> {
     "floor gap": length(context, { about: "Flat floor between two stubs: room for what is mounted on the pages.", least: "1", most: "40", default: { mm: mm(5), in: inches(3, 16) }, defaultText: "5 mm, or 3/16 in", example: "5 mm" }),
     margin: optionalLength(context, { about: "Flat floor beside the first and the last stub. Write either margin or spine.", least: "0", most: "100", defaultText: "10 mm, or 3/8 in, when there is no spine either", example: "10 mm" }),
     spine: optionalLength(context, { about: "Width of the spine strip, when it is fixed; the margin then follows. Write either margin or spine.", least: "5", most: "300", example: "60 mm" }),
+    "floor ease": length(context, { about: "How much wider than the folded floor the spine strip is at least; folds never come out all alike.", least: "0", most: "10", default: { mm: mm("0.5"), in: inches(1, 32) }, defaultText: "0.5 mm, or 1/32 in", example: "0.5 mm" }),
     boards: mapping({
       height: length(context, { about: "Height of a board, along the spine.", least: "60", most: "600", example: "300 mm" }),
       width: length(context, { about: "Width of a board, across the spine.", least: "60", most: "600", example: "220 mm" }),
@@ -146,7 +149,7 @@ export const bindingDefinition = {
     closure: { about: "Holds the ribbons of the closure.", usual: "pva" },
   },
   steps: [
-    "check-print", "cut-parts", "mark-scores", "score-card", "fold-card", "close-stubs", "mark-cloth", "glue-strips", "cut-corners", "turn-in", "tape-joints",
+    "check-print", "cut-card", "mark-scores", "score-card", "fold-card", "close-stubs", "cut-parts", "cut-hinge", "mark-cloth", "glue-strips", "cut-corners", "turn-in", "tape-joints",
     "attach-closure", "line-boards", "join-boards", "mark-holes", "pierce-holes", "fasten-posts", "attach-bookmark", "glue-floor", "mount-pages", "finish",
   ],
 } as const satisfies BindingDefinition<"stub-album">;

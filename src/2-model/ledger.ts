@@ -14,6 +14,8 @@ export interface ValueNote {
   readonly source: string;
   readonly shownAs?: Value["shownAs"];
   readonly measureYours?: boolean;
+  /** For a chosen value: the names of the values that decided. */
+  readonly dependsOn?: readonly string[];
 }
 
 /** The named values of one book while they are computed; every name is entered once and may be used from then on. */
@@ -52,6 +54,7 @@ export function openLedger(step: Length, measured: Readonly<Record<string, Lengt
   };
   const shared = (note: ValueNote) => ({
     meaning: note.meaning, source: note.source, shownAs: note.shownAs ?? "size", measureYours: note.measureYours ?? false,
+    ...(note.dependsOn ? { dependsOn: note.dependsOn } : {}),
   });
 
   return {
@@ -90,7 +93,8 @@ export function openLedger(step: Length, measured: Readonly<Record<string, Lengt
 export function dependentsOf(name: string, values: ReadonlyMap<string, Value>): readonly string[] {
   const touched = new Set([name]);
   for (const value of values.values()) {
-    if (value.formula && namesInFormula(value.formula).some((used) => touched.has(used))) touched.add(value.name);
+    const uses = value.formula ? namesInFormula(value.formula) : (value.dependsOn ?? []);
+    if (uses.some((used) => touched.has(used))) touched.add(value.name);
   }
   return [...touched].filter((each) => each !== name);
 }

@@ -1,8 +1,10 @@
 // Screw posts, for every binding that has them: length chosen against the layers, extensions, places along the hinge, and what can be wrong.
-import { addLengths, compareLengths, isLess, mm, multiplyLength, noLength, subtractLength } from "../units/length.ts";
-import type { Length } from "../units/length.ts";
+import { holeSteps } from "../catalogue/posts.ts";
+import { addLengths, compareLengths, isLess, mm, multiplyLength, noLength, ratioOf, roundUpToMark, subtractLength } from "../units/length.ts";
+import type { Length, Unit } from "../units/length.ts";
 import { printLength, printThickness } from "../units/print-length.ts";
 import type { LengthStyle } from "../units/print-length.ts";
+import { floorRational } from "../units/rational.ts";
 import { runningMarks } from "../units/rounding.ts";
 import type { Ledger } from "./ledger.ts";
 import type { Finding, ValueOrigin } from "./types.ts";
@@ -64,26 +66,46 @@ export interface PostsWanted {
   readonly lengths: readonly Length[];
 }
 
-/** Enters count, barrel, play and the diameter of the hole. */
-export function enterPosts(ledger: Ledger, posts: PostsWanted, origin: (key: string) => ValueOrigin, countMeaning: string): void {
+/** Enters count, barrel, play and the diameter of the hole; with a unit, the hole is the next size in which bits and punches are sold in it. */
+export function enterPosts(ledger: Ledger, posts: PostsWanted, origin: (key: string) => ValueOrigin, countMeaning: string, soldIn?: Unit): void {
   ledger.give("posts", posts.count, origin("count"), { meaning: countMeaning, source: "" });
   ledger.give("post barrel", posts.barrel, origin("barrel"), { meaning: "diameter of a post's barrel", source: "", shownAs: "thickness" });
   ledger.give("hole clearance", posts.clearance, origin("clearance"), { meaning: "how much wider than the barrel a hole is", source: "common practice, no source", shownAs: "thickness" });
-  ledger.compute("hole diameter", "post barrel + hole clearance", { meaning: "hole for a post", source: "common practice, no source", shownAs: "thickness" });
+  const note = { source: "common practice, no source", shownAs: "thickness" } as const;
+  if (!soldIn) {
+    ledger.compute("hole diameter", "post barrel + hole clearance", { ...note, meaning: "hole for a post" });
+    return;
+  }
+  const least = ledger.compute("least hole", "post barrel + hole clearance", { ...note, meaning: "the narrowest hole in which a post has its play" });
+  ledger.choose("hole diameter", roundUpToMark(least, holeSteps[soldIn]), `the next size in which drill bits and hollow punches are sold, in steps of ${soldIn === "in" ? "1/64 in" : "0.5 mm"}, from the least hole up`,
+    { ...note, meaning: "hole for a post, and the bit or punch that makes it", dependsOn: ["least hole"] });
+}
+
+/**
+ * Enters how much too long the posts are, and how many washers of a layer in hand fit into that under each cap. None is added beyond what
+ * fits, so that the caps always find their thread. Call it after a post was chosen; returns the washers for each post.
+ */
+export function enterWashers(ledger: Ledger, layer: string): number {
+  ledger.compute("post slack", `${ledger.values.has("post reach") ? "post reach" : "post length"} - post stack`,
+    { meaning: "how much longer than the layers a post is", source: "geometry", shownAs: "thickness" });
+  const [slack, thickness] = [ledger.length("post slack"), ledger.length(layer)];
+  const count = isLess(noLength, thickness) ? Number(floorRational(ratioOf(slack, thickness))) : 0;
+  ledger.give("washers for each post", count, "computed", { meaning: `as many as fit into the slack, each one ${layer}`, source: "common practice, no source" });
+  return count;
 }
 
 /** Chooses the post for the value `post stack` and enters it, with its extensions where it needs some; null when none is long enough. */
 export function enterPostChoice(ledger: Ledger, lengths: readonly Length[], extensions: readonly Length[]): PostChoice | null {
   const choice = choosePost(ledger.length("post stack"), lengths, extensions);
   if (!choice) return null;
-  const source = "common practice, no source";
+  const shared = { source: "common practice, no source", dependsOn: ["post stack"] };
   if (choice.extensions.length === 0) {
-    ledger.choose("post length", choice.post, "the shortest post to be had that is not shorter than the post stack", { meaning: "inside length of the posts", source });
+    ledger.choose("post length", choice.post, "the shortest post to be had that is not shorter than the post stack", { ...shared, meaning: "inside length of the posts" });
     return choice;
   }
   const rule = "with the other pieces the shortest sum to be had that is not shorter than the post stack, which is thicker than the longest post";
-  ledger.choose("post length", choice.post, rule, { meaning: "inside length of the posts without their extensions", source });
-  choice.extensions.forEach((extension, index) => ledger.choose(extensionNames[index]!, extension, rule, { meaning: "extension screwed into each post", source }));
+  ledger.choose("post length", choice.post, rule, { ...shared, meaning: "inside length of the posts without their extensions" });
+  choice.extensions.forEach((extension, index) => ledger.choose(extensionNames[index]!, extension, rule, { ...shared, meaning: "extension screwed into each post" }));
   ledger.compute("post reach", ["post length", ...extensionNames.slice(0, choice.extensions.length)].join(" + "), { meaning: "inside length of a post with its extensions", source: "geometry" });
   return choice;
 }

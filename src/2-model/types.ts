@@ -38,6 +38,8 @@ export interface Value {
   readonly formula: Formula | null;
   /** How a value without a formula was chosen ("the shortest post to be had that is not shorter than the stack"); else empty. */
   readonly choice: string;
+  /** For a chosen value: the names of the values that decided. */
+  readonly dependsOn?: readonly string[];
   readonly origin: ValueOrigin;
   /** What the formula gives where a measured value governs instead; else null. */
   readonly calculated: Quantity | null;

@@ -4,6 +4,7 @@ import type { CautionId } from "../catalogue/cautions.ts";
 import type { ToolId } from "../catalogue/tools.ts";
 import type { Definition } from "../1-definition/types.ts";
 import type { Model } from "../2-model/types.ts";
+import type { Length } from "../units/length.ts";
 import type { StepTable, Term } from "./types.ts";
 import type { Wording } from "./wording.ts";
 
@@ -19,6 +20,8 @@ export interface BindingPlan {
   readonly steps: readonly DraftStep[];
   readonly troubles: readonly DraftTrouble[];
   readonly terms: readonly Term[];
+  /** What this book needs of a tool, printed behind what the catalogue says: how many, how large. */
+  readonly toolNotes?: Readonly<Partial<Record<ToolId, string>>>;
   /** Least supervision this binding needs. */
   readonly supervision: string;
 }
@@ -40,7 +43,7 @@ export interface DraftStep {
   /** Hands-on minutes of a median beginner, before the author's pace. Estimates of ours: common practice, no source. */
   readonly minutes: number;
   /** The glueing done here: which job's adhesive, and the longest time between laying it on and closing the joint. */
-  readonly glueing?: { readonly job: string; readonly openMinutes: number };
+  readonly glueing?: { readonly job: string; readonly openMinutes: number; readonly strips?: AdhesiveStrips };
   /** What must have set or dried before this step begins. */
   readonly needs?: readonly { readonly step: string; readonly until: "set" | "dry"; readonly what: string }[];
   /** How the work rests while it sets: "under a pressing board and a weight". */
@@ -52,6 +55,13 @@ export interface DraftStep {
   readonly figure: string;
   readonly check: string;
   readonly mistake: { readonly sign: string; readonly repair: string };
+}
+
+/** Where a dry adhesive is laid on in strips: how many, along the spine × across, so that it can be bought. */
+export interface AdhesiveStrips {
+  readonly count: number;
+  readonly height: Length;
+  readonly width: Length;
 }
 
 /** A trouble as a binding drafts it: what is seen, why, and what helps. */

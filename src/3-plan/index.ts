@@ -36,9 +36,9 @@ export function makePlan(definition: Definition, model: Model, solver: LinearSol
   const schedule = splitIntoSittings(draft.steps, steps, definition);
   const stepNumber = (id: string): number => steps.find((step) => step.id === id)!.n;
   const plan: Plan = {
-    materials: listMaterials(definition, model, cutList, steps, say),
+    materials: listMaterials(definition, model, cutList, steps, say, draft.steps),
     cutList,
-    tools: gatherTools(steps),
+    tools: gatherTools(steps, draft.toolNotes),
     steps,
     sittings: schedule.sittings,
     handsOnMinutes: steps.reduce((sum, step) => sum + step.minutes, 0),

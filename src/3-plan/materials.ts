@@ -3,6 +3,8 @@ import type { Definition } from "../1-definition/types.ts";
 import type { Model } from "../2-model/types.ts";
 import { piecesToCut } from "../2-model/sewing/thread.ts";
 import { addLengths, multiplyLength, noLength } from "../units/length.ts";
+import { rationalToNumber } from "../units/rational.ts";
+import type { DraftStep } from "./binding.ts";
 import { postsOf } from "./hardware.ts";
 import type { CutItem, MaterialNeed, Step } from "./types.ts";
 import { listInWords } from "./wording.ts";
@@ -12,7 +14,7 @@ import type { Wording } from "./wording.ts";
 const soldByLength: ReadonlySet<string> = new Set(["hinge tape", "ribbon", "thread", "tape", "endband"]);
 
 /** What to buy or have, one entry for each material and adhesive that this book uses. */
-export function listMaterials(definition: Definition, model: Model, cutList: readonly CutItem[], steps: readonly Step[], say: Wording): readonly MaterialNeed[] {
+export function listMaterials(definition: Definition, model: Model, cutList: readonly CutItem[], steps: readonly Step[], say: Wording, drafts: readonly DraftStep[] = []): readonly MaterialNeed[] {
   const roles = [...new Set(model.parts.map((part) => part.material))];
   const cutMaterials = roles.map((role): MaterialNeed => {
     const material = definition.materials[role]!;
@@ -32,7 +34,7 @@ export function listMaterials(definition: Definition, model: Model, cutList: rea
       note: matters && material.thicknessFrom === "default" ? "thickness is our default: measure yours" : "",
     };
   });
-  return [...cutMaterials, ...threadToCut(definition, model, say), ...hardware(definition, model, say), ...adhesivesUsed(steps)];
+  return [...cutMaterials, ...threadToCut(definition, model, say), ...hardware(definition, model, say), ...adhesivesUsed(steps, drafts, definition, say)];
 }
 
 /** The sewing thread, in the lengths that go on a needle. */
@@ -58,14 +60,34 @@ function hardware(definition: Definition, model: Model, say: Wording): readonly 
     pieces: [
       `${say.thickness(posts.barrel)} barrel, ${say.size(posts.length)} long`,
       ...posts.extensions.map(({ length, count }) => `${count} extension${count === 1 ? "" : "s"} of ${say.size(length)} to screw into them`),
+      ...washers(posts.count, model),
     ],
   }];
 }
 
-function adhesivesUsed(steps: readonly Step[]): readonly MaterialNeed[] {
-  const names = [...new Set(steps.flatMap((step) => (step.adhesive ? [step.adhesive.name] : [])))];
+/** Washers are made, not bought: from offcuts, for posts that are longer than their layers. */
+function washers(posts: number, model: Model): readonly string[] {
+  const each = model.values.get("washers for each post");
+  const count = each ? rationalToNumber(each.quantity.value) : 0;
+  return count === 0 ? [] : [`${posts * count} ${posts * count === 1 ? "washer" : "washers"}, made from offcuts of the card`];
+}
+
+/** Adhesives by name, with the steps that use them and, where one is laid on in strips, how much; one that comes on a material is bought with it. */
+function adhesivesUsed(steps: readonly Step[], drafts: readonly DraftStep[], definition: Definition, say: Wording): readonly MaterialNeed[] {
+  const comesOnTape = new Set(Object.values(definition.adhesives).filter((adhesive) => adhesive.id === "self-adhesive-tape").map((adhesive) => adhesive.name));
+  const names = [...new Set(steps.flatMap((step) => (step.adhesive ? [step.adhesive.name] : [])))].filter((name) => !comesOnTape.has(name));
   return names.map((name) => {
-    const numbers = steps.filter((step) => step.adhesive?.name === name).map((step) => String(step.n));
-    return { role: "adhesive", name, pieces: [`for ${numbers.length === 1 ? "step" : "steps"} ${listInWords(numbers)}`], quantity: "", thickness: "", note: "" };
+    const users = steps.filter((step) => step.adhesive?.name === name);
+    const strips = users.flatMap((step) => {
+      const glueing = drafts.find((draft) => draft.id === step.id)?.glueing;
+      return glueing?.strips && !definition.adhesives[glueing.job]!.wet ? [{ ...glueing.strips, n: step.n }] : [];
+    });
+    const total = strips.reduce((sum, strip) => addLengths(sum, multiplyLength(strip.height, strip.count)), noLength);
+    const numbers = users.map((step) => String(step.n));
+    return {
+      role: "adhesive", name, thickness: "", note: strips.length === 0 ? "" : "no wider than the strips, or cut it down",
+      pieces: [`for ${numbers.length === 1 ? "step" : "steps"} ${listInWords(numbers)}`, ...strips.map((strip) => `step ${strip.n}: ${strip.count} strips, ${say.sizes(strip.height, strip.width)}`)],
+      quantity: strips.length === 0 ? "" : `${say.size(total)} in all`,
+    };
   });
 }

@@ -1,6 +1,6 @@
 // Sittings: where one maker, working the steps in order, must get up because something has to dry or time is up.
 import type { Definition } from "../1-definition/types.ts";
-import { overnightMinutes } from "../units/duration.ts";
+import { overnightMinutes, printDuration } from "../units/duration.ts";
 import type { DraftStep } from "./binding.ts";
 import { longestIdleMinutes, waitAfter } from "./steps.ts";
 import type { Sitting, Step } from "./types.ts";
@@ -37,7 +37,7 @@ export function splitIntoSittings(drafts: readonly DraftStep[], steps: readonly 
     const idle = ready - clock;
     const overflows = ready + step.minutes - open.start > definition.bench.sittingMinutes;
     if (open.handsOn > 0 && (idle >= longestIdleMinutes || overflows)) {
-      close(step.n - 1, idle >= longestIdleMinutes ? reason : "the sitting is full");
+      close(step.n - 1, idle >= longestIdleMinutes ? reason : `step ${step.n}, ${printDuration(step.minutes)}, no longer fits`);
       clock = Math.max(ready, clock + overnightMinutes);
       open = { firstStep: step.n, start: clock, handsOn: 0 };
     } else {

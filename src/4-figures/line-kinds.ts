@@ -36,8 +36,8 @@ export interface LineLook {
 export const lineLooks: Readonly<Record<LineKind, LineLook>> = {
   outline: { width: "wide", dashes: null, colour: "#000", meaning: "outline of a part" },
   edge: { width: "narrow", dashes: null, colour: "#000", meaning: "edge" },
-  mountain: { width: "wide", dashes: [5, 1.2, 0.6, 1.2, 0.6, 1.2], colour: "#000", meaning: "mountain fold: crest towards you" },
-  valley: { width: "wide", dashes: [2.6, 1.4], colour: "#000", meaning: "valley fold: crest away from you" },
+  mountain: { width: "wide", dashes: [5, 1.2, 0.6, 1.2, 0.6, 1.2], colour: "#000", meaning: "mountain fold: ridge towards you" },
+  valley: { width: "wide", dashes: [2.6, 1.4], colour: "#000", meaning: "valley fold: ridge away from you" },
   hidden: { width: "narrow", dashes: [1, 0.7], colour: "#000", meaning: "hidden edge" },
   centre: { width: "narrow", dashes: [7, 1.2, 1.4, 1.2], colour: "#000", meaning: "centre line" },
   dimension: { width: "narrow", dashes: null, colour: "#333", meaning: "size or pointer" },

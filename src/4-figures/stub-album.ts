@@ -1,5 +1,7 @@
 // The stub album's figures and templates by id; each has its own file in `stub-album/`.
 import "../2-model/stub-album.ts";
+import type { Part } from "../2-model/types.ts";
+import { stepThatCuts } from "../3-plan/stub-album/cutting.ts";
 import type { BindingDrawings } from "./binding.ts";
 import { draftCornerTemplate } from "./bench/corner-template.ts";
 import { drawScaleCheck } from "./bench/scale-check.ts";
@@ -8,6 +10,7 @@ import { drawClothLayout } from "./stub-album/cloth-layout.ts";
 import { drawCornerCut } from "./stub-album/corner-cut.ts";
 import { drawHoleLayout } from "./stub-album/hole-layout.ts";
 import { drawScoreMap, drawScoreMapFromCentre } from "./stub-album/score-map.ts";
+import { drawMeasureFloor } from "./stub-album/measure-floor.ts";
 import { drawScoring } from "./bench/scoring.ts";
 import { drawFoldSequence } from "./stub-album/fold-sequence.ts";
 import { drawCloseStubs } from "./stub-album/close-stubs.ts";
@@ -29,10 +32,16 @@ import { drawNamedParts } from "./stub-album/named-parts.ts";
 import { draftHoleTemplate } from "./stub-album/hole-template.ts";
 import { draftScoreGuide } from "./stub-album/score-guide.ts";
 
+function cutIn(stepId: ReturnType<typeof stepThatCuts>): (part: Part) => boolean {
+  return (part) => !part.readyMade && stepThatCuts(part.id) === stepId;
+}
+
 export const drawings: BindingDrawings<"stub-album"> = {
   figures: {
     "scale-check": (input) => drawScaleCheck(input, "boards"),
-    "cut-parts": drawCutParts,
+    "cut-card": (input) => drawCutParts(input, { id: "cut-card", title: "The card", parts: cutIn("cut-card"), height: 48 }),
+    "cut-parts": (input) => drawCutParts(input, { id: "cut-parts", title: "The other parts", parts: cutIn("cut-parts") }),
+    "measure-floor": drawMeasureFloor,
     "cloth-layout": drawClothLayout,
     "corner-cut": drawCornerCut,
     "score-map": drawScoreMap,

@@ -30,3 +30,6 @@ export const usualPosts: Readonly<Record<Unit, PostRange>> = {
     head: inches(1, 32), barrel: inches(3, 16), clearance: mm("0.5"), source: "common practice, no source",
   },
 };
+
+/** Between the sizes in which drill bits and hollow punches are sold. Common practice, no source. */
+export const holeSteps: Readonly<Record<Unit, Length>> = { mm: mm("0.5"), in: inches(1, 64) };

@@ -54,7 +54,7 @@ export function printSizes(height: Length, width: Length, style: LengthStyle): s
   return join(first.map((way, index) => ({ ...way, number: `${way.number} ×${noBreakSpace}${second[index]!.number}` })));
 }
 
-/** A thickness as printed: to 0.01 mm, or in an inch project as a fraction where it falls on a mark and to 0.001 in where not. */
+/** A thickness as printed: to 0.01 mm, or in an inch project as a fraction where it falls on a mark or on 1/64 in, and to 0.001 in where not. */
 export function printThickness(length: Length, style: LengthStyle): string {
   return join(waysOfPuttingThickness(length, style));
 }
@@ -101,11 +101,15 @@ function waysOfPuttingThickness(length: Length, style: LengthStyle): readonly Pu
 }
 
 function isCaliperExact(length: Length, style: LengthStyle): boolean {
-  return isOnMark(length, caliperMarks[style.governing]) || (style.governing === "in" && isOnMark(length, style.step));
+  return isOnMark(length, caliperMarks[style.governing]) || isInchFraction(length, style);
+}
+
+function isInchFraction(length: Length, { governing, step }: LengthStyle): boolean {
+  return governing === "in" && (isOnMark(length, step) || isOnMark(length, usualMarks.in));
 }
 
 function thicknessNumber(length: Length, style: LengthStyle): string {
-  if (style.governing === "in" && isOnMark(length, style.step)) return rulerNumber(length, "in", style.step);
+  if (isInchFraction(length, style)) return exactNumber(length, "in");
   return decimalNumber(roundToMark(length, caliperMarks[style.governing]), style.governing);
 }
 

@@ -31,7 +31,7 @@ describe("the check value of the trade (common practice, no source): 7 stubs 1/2
   const overrides = withoutThickness({
     units: "in",
     book: {
-      stubs: 7, "stub depth": inches(1, 2), "floor gap": inches(1, 8), spine: inches(3, 2),
+      stubs: 7, "stub depth": inches(1, 2), "floor gap": inches(1, 8), spine: inches(3, 2), "floor ease": noLength,
       boards: { height: inches(10), width: inches(8), thickness: noLength }, "height clearance": inches(1, 4),
     },
   });
@@ -97,29 +97,70 @@ describe("thickness", () => {
     expect(isLess(thin.geometry.spineStripWidth, thick.geometry.spineStripWidth)).toBe(true);
   });
 
-  it("takes the growth out of the margins when the spine is given, by less than two marks", () => {
+  it("takes the growth out of the margins when the spine is given and leaves the ease, to less than two marks", () => {
     const model = modelOf({ book: { spine: mm(60) }, thickness: { card: mm("0.4") } });
     const slack = toMillimetres(subtractLength(model.geometry.spineStripWidth, model.geometry.foldedFloor));
-    expect(slack).toBeGreaterThanOrEqual(0);
-    expect(slack).toBeLessThan(1);
+    expect(slack).toBeGreaterThanOrEqual(0.5);
+    expect(slack).toBeLessThan(0.5 + 1);
+  });
+
+  it("gives a spine strip of 1 1/2 in for margins of 3/8 in too, when neither thickness nor ease is counted", () => {
+    const { model } = buildModelUnvalidated(withoutThickness({
+      units: "in", book: { stubs: 7, "stub depth": inches(1, 2), "floor gap": inches(1, 8), margin: inches(3, 8), "floor ease": noLength, boards: { height: inches(10), width: inches(8), thickness: noLength } },
+    }));
+    // The hair that stands for no thickness takes the strip to the next mark; before rounding it is 1 1/2 in to a hundred-thousandth.
+    expect(Math.abs(toMillimetres(model.geometry.foldedFloor) - 38.1)).toBeLessThan(1e-5);
+  });
+
+  it("leaves ease between floor and spine strip: 8 stubs of the usual card, floor 59 mm, strip 59.5 mm; without ease 59 mm", () => {
+    expect(toMillimetres(modelOf({}).geometry.spineStripWidth)).toBe(59.5);
+    expect(toMillimetres(modelOf({ book: { "floor ease": noLength } }).geometry.spineStripWidth)).toBe(59);
   });
 
   it("lets a measured folded floor govern the spine strip and keeps the calculated one beside it", () => {
     const model = modelOf({ measured: { "folded floor": mm("60.2") } });
-    expect(toMillimetres(model.geometry.spineStripWidth)).toBe(60.5);
+    // 60.2 and 0.5 mm of ease, up to the next half millimetre.
+    expect(toMillimetres(model.geometry.spineStripWidth)).toBe(61);
     const floor = model.values.get("folded floor")!;
     expect(floor.origin).toBe("measured");
     expect(toMillimetres(floor.calculated!.value as Length)).toBe(59);
     expect(dependentsOf("folded floor", model.values)).toContain("hinge cloth width");
   });
+
+  it("names the post among what changes with a measured stack", () => {
+    expect(dependentsOf("post stack", modelOf({}).values)).toEqual(["post length", "post slack"]);
+  });
 });
 
 describe("positions", () => {
-  it("round each score once from the left edge, so that none is off by more than half a mark", () => {
+  it("are exact: sizes off the ruler are put on its nearest mark first, and a note gives both numbers", () => {
     const model = modelOf({ book: { stubs: 30, "stub depth": mm("17.3"), "floor gap": mm("4.2"), margin: mm("8.1") } });
-    for (const score of model.scores) {
-      expect(Math.abs(toMillimetres(subtractLength(score.at, score.exactAt)))).toBeLessThanOrEqual(0.25);
-    }
+    expect([model.geometry.stubDepth, model.geometry.floorGap, model.geometry.margin].map(toMillimetres)).toEqual([17.5, 4, 8]);
+    for (const score of model.scores) expect(sameLength(score.at, score.exactAt)).toBe(true);
+    const notes = model.findings.filter((finding) => finding.code === "put-on-mark");
+    expect(notes.map((finding) => [finding.severity, finding.path, finding.message.replaceAll("\u00a0", " ")])).toEqual([
+      ["note", "book/stub depth", "the stub depth is written as 17.3 mm, which lies between two marks of the ruler; 17.5 mm is used"],
+      ["note", "book/floor gap", "the floor gap is written as 4.2 mm, which lies between two marks of the ruler; 4 mm is used"],
+      ["note", "book/margin", "the margin is written as 8.1 mm, which lies between two marks of the ruler; 8 mm is used"],
+    ]);
+  });
+
+  it("of a metric book in inches add up to the printed floor: 11 stubs, gaps of 4.5 mm on a ruler of 1/16 in", () => {
+    const { geometry } = modelOf({ units: "in", book: { stubs: 11, "stub depth": mm(17), "floor gap": mm("4.5"), margin: mm(10) } });
+    expect([geometry.stubDepth, geometry.floorGap, geometry.margin].map(inInches)).toEqual(["11/16 in", "3/16 in", "3/8 in"]);
+    // Ten gaps and two margins read off the marks are 2 5/8 in; eleven stubs of 0.4 mm card and 0.1 mm tape add 5.5 mm.
+    expect(toMillimetres(geometry.foldedFloor)).toBeCloseTo(2.625 * 25.4 + 11 * 0.5, 9);
+    expect(isLess(geometry.foldedFloor, geometry.spineStripWidth)).toBe(true);
+  });
+
+  it("of a size below one mark are not invented: the book stops as before", () => {
+    expect(buildModel(stubAlbumDefinition({ units: "in", step: inches(1, 8), book: { "floor gap": mm(2) } })).model.findings.map((finding) => finding.code)).toContain("below-one-mark");
+  });
+
+  it("take a fixed spine as it is written, and let the margin follow on a mark", () => {
+    const { geometry, findings } = modelOf({ book: { spine: mm("60.3"), "floor gap": mm(5) } });
+    expect([geometry.spineStripWidth, geometry.margin].map(toMillimetres)).toEqual([60.3, 10]);
+    expect(findings.map((finding) => finding.code)).not.toContain("put-on-mark");
   });
 
   it("are told from the centre line too, equally far left and right", () => {
@@ -147,9 +188,9 @@ describe("what cannot be made", () => {
   const warn = (overrides: StubAlbumOverrides) => buildModel(stubAlbumDefinition(overrides)).model.findings.filter((finding) => finding.severity === "warn").map((finding) => finding.code);
 
   it("a spine narrower than its stubs stops; one that just holds them does not", () => {
-    // 8 stubs: 7 gaps of 5 mm and 8 × 0.5 mm of growth take 39 mm; one mark of 0.5 mm must be left on each side.
-    expect(stop({ book: { spine: mm(39) } })).toContain("spine-too-narrow");
-    expect(stop({ book: { spine: mm(40) } })).not.toContain("spine-too-narrow");
+    // 8 stubs: 7 gaps of 5 mm, 8 × 0.5 mm of growth and 0.5 mm of ease take 39.5 mm; one mark of 0.5 mm must be left on each side.
+    expect(stop({ book: { spine: mm("40.4") } })).toContain("spine-too-narrow");
+    expect(stop({ book: { spine: mm("40.5") } })).not.toContain("spine-too-narrow");
   });
 
   it("a margin of zero stops", () => {
@@ -183,13 +224,15 @@ describe("what cannot be made", () => {
   });
 
   it("stubs that leave no air between the papers stop", () => {
-    expect(stop({ book: { "floor gap": mm("1") } })).not.toContain("stubs-too-close");
-    expect(stop({ book: { "floor gap": mm("0.9") } })).toContain("stubs-too-close");
+    const step = mm("0.1");
+    expect(stop({ step, book: { "floor gap": mm("1") } })).not.toContain("stubs-too-close");
+    expect(stop({ step, book: { "floor gap": mm("0.9") } })).toContain("stubs-too-close");
   });
 
   it("score lines closer than three thicknesses of card warn", () => {
-    expect(warn({ book: { "floor gap": mm("1.2") } })).not.toContain("scores-too-close");
-    expect(warn({ book: { "floor gap": mm("1.1") } })).toContain("scores-too-close");
+    const step = mm("0.1");
+    expect(warn({ step, book: { "floor gap": mm("1.2") } })).not.toContain("scores-too-close");
+    expect(warn({ step, book: { "floor gap": mm("1.1") } })).toContain("scores-too-close");
   });
 
   it("a hole nearer to an edge than one and a half diameters warns, one that breaks out stops", () => {
@@ -213,5 +256,19 @@ describe("what cannot be made", () => {
     expect(stop(card(290, 500))).toContain("larger-than-sheet");
     expect(warn(card(300, 400))).toContain("grain-across");
     expect(warn(card(400, 380))).not.toContain("grain-across");
+  });
+});
+
+describe("holes and washers", () => {
+  it("have the next size in which bits are sold, half a millimetre or a 64th of an inch", () => {
+    expect(toMillimetres(modelOf({}).geometry.posts.holeDiameter)).toBe(5.5);
+    expect(toMillimetres(modelOf({ book: { posts: { clearance: mm("0.3") } } }).geometry.posts.holeDiameter)).toBe(5.5);
+    expect(inInches(modelOf({ units: "in" }).geometry.posts.holeDiameter)).toBe("7/32 in");
+  });
+
+  it("take up the slack of the posts without filling more than it", () => {
+    // The stack is 5.92 mm, the card 0.4 mm.
+    const washers = (post: string) => modelOf({ book: { posts: { lengths: [mm(post)] } } }).geometry.posts.washers;
+    expect([washers("5.92"), washers("6.31"), washers("6.32"), washers("6.72")]).toEqual([0, 0, 1, 2]);
   });
 });

@@ -94,6 +94,16 @@ describe("steps", () => {
   });
 });
 
+describe("the glossary", () => {
+  it("explains only what the book has", () => {
+    const terms = (overrides: StubAlbumOverrides) => planOf(overrides).plan.glossary.map((term) => term.term);
+    expect(terms({})).toEqual(expect.arrayContaining(["closure", "lining"]));
+    expect(terms({ book: { closure: "none", lining: false } })).not.toEqual(expect.arrayContaining(["closure"]));
+    expect(terms({ book: { closure: "none", lining: false } })).not.toEqual(expect.arrayContaining(["lining"]));
+    expect(planOf({ book: { closure: "none", bookmark: false } }).plan.values.map((row) => row.name).join()).not.toMatch(/closure|ribbon/);
+  });
+});
+
 describe("the corners of the cloth", () => {
   const cut = (turnIn: string) => planOf({ book: { "turn in": mm(turnIn) }, thickness: { "strip board": mm(8) } }).plan.steps.find((step) => step.id === "cut-corners")!.action.join(" ");
 
@@ -189,7 +199,7 @@ describe("steps of the author's own", () => {
     const plain = planOf().plan.steps;
     const { steps } = planOf({ rest: { addedSteps: [added] } }).plan;
     expect(steps.map((step) => step.n)).toEqual(steps.map((_, index) => index + 1));
-    expect(steps.findIndex((step) => step.id === "own")).toBe(3);
+    expect(steps.findIndex((step) => step.id === "own")).toBe(steps.findIndex((step) => step.id === "mark-cloth") + 1);
     const tapeBefore = plain.find((step) => step.id === "tape-joints")!.n;
     expect(steps.find((step) => step.id === "turn-in")!.wait!.text).toContain(`before step ${tapeBefore + 1}`);
   });

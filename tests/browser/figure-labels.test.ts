@@ -139,7 +139,7 @@ describe("the check itself", () => {
 
 describe("the table of advances", () => {
   it("measures labels as the browser sets them, to 2 %", async () => {
-    const samples = ["247.5", "9\u00a03\u20444", "13\u204416", "1\u00a015\u204416", "measure from this edge", "stub 12 right base: 332.5", "mountain fold: crest towards you", "hinge cloth (E)", "diameter 5.5 mm", "Spine strip"];
+    const samples = ["247.5", "9\u00a03\u20444", "13\u204416", "1\u00a015\u204416", "measure from this edge", "stub 12 right base: 332.5", "mountain fold: ridge towards you", "hinge cloth (E)", "diameter 5.5 mm", "Spine strip"];
     for (const weight of [400, 600] as const) {
       const measured = await page.evaluate((texts, bold) => {
         document.body.innerHTML = `<svg xmlns="http://www.w3.org/2000/svg" width="400mm" height="50mm" viewBox="0 0 400 50">${texts.map((text) =>

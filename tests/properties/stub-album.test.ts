@@ -45,25 +45,61 @@ function holds(law: (made: { readonly definition: ReturnType<typeof stubAlbumDef
 }
 
 describe("every stub album that can be made", () => {
-  it("has 3n scores on ruler marks, in order, each within half a mark of its exact place, the last one a margin from the right edge", () => {
+  it("has 3n scores exactly on ruler marks, equal leaves, and the last one a margin from the right edge", () => {
     holds(({ definition, model }) => {
       const { step } = definition.units;
       const { geometry, scores } = model;
       expect(scores).toHaveLength(3 * geometry.stubs);
       for (const score of scores) {
         expect(isOnMark(score.at, step)).toBe(true);
-        expect(compareLengths(multiplyLength(absolute(subtractLength(score.at, score.exactAt)), 2), step)).toBeLessThanOrEqual(0);
+        expect(sameLength(score.at, score.exactAt)).toBe(true);
       }
-      const rest = subtractLength(geometry.cardWidth, scores.at(-1)!.at);
-      expect(compareLengths(absolute(subtractLength(rest, geometry.margin)), step)).toBeLessThanOrEqual(0);
+      for (let crest = 1; crest < scores.length; crest += 3) {
+        const [left, middle, right] = [scores[crest - 1]!.at, scores[crest]!.at, scores[crest + 1]!.at];
+        expect(sameLength(subtractLength(middle, left), subtractLength(right, middle))).toBe(true);
+      }
+      expect(sameLength(subtractLength(geometry.cardWidth, scores.at(-1)!.at), geometry.margin)).toBe(true);
     });
   });
 
-  it("has a spine strip that holds the folded floor with less than one mark to spare", () => {
+  it("has a spine strip that holds the folded floor and the ease with less than one mark to spare", () => {
     holds(({ definition, model }) => {
-      const slack = subtractLength(model.geometry.spineStripWidth, model.geometry.foldedFloor);
+      const slack = subtractLength(subtractLength(model.geometry.spineStripWidth, model.geometry.foldedFloor), definition.book["floor ease"]);
       expect(isLess(slack, noLength)).toBe(false);
       expect(isLess(slack, definition.units.step)).toBe(true);
+    });
+  });
+
+  it("has score marks that add up to the printed floor: gaps and margins read off the marks, and the growth of every stub", () => {
+    holds(({ model }) => {
+      const { geometry, scores } = model;
+      const gaps = Array.from({ length: geometry.stubs - 1 }, (_, i) => subtractLength(scores[3 * i + 3]!.at, scores[3 * i + 2]!.at));
+      const margins = addLengths(scores[0]!.at, subtractLength(geometry.cardWidth, scores.at(-1)!.at));
+      expect(sameLength(addLengths(margins, ...gaps, multiplyLength(geometry.stubGrowth, geometry.stubs)), geometry.foldedFloor)).toBe(true);
+    });
+  });
+
+  it("notes each size that was put on a mark, is never more than half a mark off it, and notes nothing else", () => {
+    holds(({ definition, model }) => {
+      const { step } = definition.units;
+      const noted = model.findings.filter((finding) => finding.code === "put-on-mark").map((finding) => finding.where);
+      const { book } = definition;
+      const sizes = [["stub depth", book["stub depth"], model.geometry.stubDepth], ["floor gap", book["floor gap"], model.geometry.floorGap], ["margin", book.margin!, model.geometry.margin]] as const;
+      for (const [name, written, used] of sizes) {
+        expect(compareLengths(multiplyLength(absolute(subtractLength(written, used)), 2), step)).toBeLessThanOrEqual(0);
+        if (name !== "floor gap" || book.stubs > 1) expect(noted.includes(name), name).toBe(!sameLength(written, used));
+      }
+    });
+  });
+
+  it("has washers that never fill more than the slack of its posts, and a hole that a bit is sold for", () => {
+    holds(({ definition, model }) => {
+      const { posts, cardThickness } = model.geometry;
+      expect(isLess(posts.slack!, multiplyLength(cardThickness, posts.washers))).toBe(false);
+      expect(isLess(posts.slack!, multiplyLength(cardThickness, posts.washers + 1))).toBe(true);
+      expect(isOnMark(posts.holeDiameter, definition.units.governing === "in" ? inches(1, 64) : mm("0.5"))).toBe(true);
+      const play = subtractLength(posts.holeDiameter, posts.barrel);
+      expect(isLess(play, definition.book.posts.clearance)).toBe(false);
     });
   });
 

@@ -83,11 +83,13 @@ describe("a thickness", () => {
     expect(seen(printThickness(inches(1, 8), metricStyle))).toBe("about_3.18_mm (1⁄8_in)");
   });
 
-  test("in an inch project is a fraction on a mark, else to the thousandth", () => {
+  test("in an inch project is a fraction on a mark or a 64th, else to the thousandth", () => {
     expect(seen(printThickness(inches(3, 16), inchStyle))).toBe("3⁄16_in");
     expect(seen(printThickness(inches("0.012"), inchStyle))).toBe("0.012_in");
     expect(seen(printThickness(mm("0.4"), inchStyle))).toBe("about_0.016_in (0.4_mm)");
-    expect(seen(printThickness(inches(1, 64), inchStyle))).toBe("about_0.016_in");
+    expect(seen(printThickness(inches(7, 32), inchStyle))).toBe("7⁄32_in");
+    expect(seen(printThickness(inches(1, 64), inchStyle))).toBe("1⁄64_in");
+    expect(seen(printThickness(inches(1, 128), inchStyle))).toBe("about_0.008_in");
   });
 
   test("in dual units carries the other behind", () => {

@@ -6,11 +6,13 @@ import { printLength, printThickness } from "../../units/print-length.ts";
 import { findCornerFaults, findMeetingTurnIns } from "../covering-findings.ts";
 import { findDeviations, findEdgeFaults, findGrainFaults } from "../findings.ts";
 import type { Ledger } from "../ledger.ts";
+import { findMovedSizes } from "../on-mark.ts";
 import { findPostFaults } from "../posts.ts";
 import { findCutFaults, findPiercingFaults } from "../tool-findings.ts";
 import type { Piercing } from "../tool-findings.ts";
 import type { Finding, Hole, Part, Score } from "../types.ts";
 import type { StubAlbumGeometry } from "./geometry.ts";
+import { governingSizes } from "./materials.ts";
 
 interface Evidence {
   readonly definition: Definition<"stub-album">;
@@ -26,7 +28,7 @@ export function findFaults(evidence: Evidence): readonly Finding[] {
   const { definition, ledger, parts, holes } = evidence;
   return [
     ...spineFaults(evidence), ...markFaults(evidence), ...stubFaults(evidence), ...jointFaults(evidence), ...pageFaults(evidence), ...postFaults(evidence),
-    ...findCutFaults(parts, definition), ...findPiercingFaults([boardPiercing(evidence)], definition), ...findEdgeFaults(holes, parts, definition), ...findGrainFaults(parts, definition), ...findDeviations(ledger.values, definition),
+    ...findCutFaults(parts, definition), ...findPiercingFaults([boardPiercing(evidence)], definition), ...findEdgeFaults(holes, parts, definition), ...findMovedSizes(governingSizes(definition).filter(({ name }) => name !== "floor gap" || definition.book.stubs > 1), ledger, definition), ...findGrainFaults(parts, definition), ...findDeviations(ledger.values, definition),
   ];
 }
 
@@ -49,11 +51,12 @@ function spineFaults({ definition, geometry }: Evidence): readonly Finding[] {
     }];
   }
   if (geometry.spineIsGiven && !isLess(noLength, geometry.margin)) {
+    const taken = addLengths(subtractLength(geometry.foldedFloor, multiplyLength(geometry.margin, 2)), definition.book["floor ease"]);
     return [{
       code: "spine-too-narrow", severity: "stop", where: "spine strip", path: "book/spine",
-      message: `the spine is ${thickness(geometry.spineStripWidth)} wide, but ${geometry.stubs} closed stubs and the gaps between them already take ${thickness(subtractLength(geometry.foldedFloor, multiplyLength(geometry.margin, 2)))}`,
+      message: `the spine is ${thickness(geometry.spineStripWidth)} wide, but ${geometry.stubs} closed stubs, the gaps between them and the ease already take ${thickness(taken)}`,
       consequence: "no margin is left, the outer stubs would hang over the spine strip",
-      remedy: `make the spine wider than ${thickness(subtractLength(geometry.foldedFloor, multiplyLength(geometry.margin, 2)))}, or take fewer stubs, a narrower floor gap or thinner card`,
+      remedy: `make the spine wider than ${thickness(taken)}, or take fewer stubs, a narrower floor gap or thinner card`,
     }];
   }
   if (!isLess(geometry.spineStripWidth, geometry.foldedFloor)) return [];

@@ -23,6 +23,8 @@ export interface StubAlbumGeometry {
   /** Middle of each closed stub from the front edge of the folded floor. */
   readonly stubCentres: readonly Length[];
   readonly spineIsGiven: boolean;
+  /** Free width of the floor between two closed stubs. */
+  readonly clearGap: Length;
 
   readonly stripHeight: Length;
   readonly spineStripWidth: Length;
@@ -73,6 +75,10 @@ export interface StubAlbumGeometry {
     readonly stack: Length;
     /** Null when no post in the list is long enough. */
     readonly length: Length | null;
+    /** How much longer than the layers the post is; null without a post. */
+    readonly slack: Length | null;
+    /** Washers of card that fit into the slack under each cap. */
+    readonly washers: number;
     readonly endDistance: Length;
     /** From the strip's head edge, each rounded once. */
     readonly along: readonly Length[];
@@ -80,9 +86,10 @@ export interface StubAlbumGeometry {
     readonly across: Length;
   };
 
+  /** Nought without bookmark and closure. */
   readonly ribbonWidth: Length;
   readonly bookmarkLength: Length | null;
   readonly closureLength: Length | null;
-  /** How much of a closure ribbon is glued to the inside of the board. */
+  /** How much of a closure ribbon is glued to the inside of the board; nought without a closure. */
   readonly closureGlued: Length;
 }

@@ -4,7 +4,21 @@ import type { Length } from "../../units/length.ts";
 import { giveAdhesiveLayers, giveThicknesses, originAt } from "../given-values.ts";
 import type { Layer } from "../given-values.ts";
 import type { Ledger } from "../ledger.ts";
+import { enterOnMark } from "../on-mark.ts";
+import type { GoverningSize } from "../on-mark.ts";
 import type { ValueOrigin } from "../types.ts";
+
+/** The sizes along which score lines are counted off: stub depth, floor gap, and the margin where it is given. */
+export function governingSizes(definition: Definition<"stub-album">): readonly GoverningSize[] {
+  const { book } = definition;
+  const size = (name: string, written: Length, meaning: string): GoverningSize =>
+    ({ name, written, meaning, path: `book/${name}`, origin: originAt(definition, `book/${name}`) });
+  return [
+    size("stub depth", book["stub depth"], "base score to crest score, flat"),
+    size("floor gap", book["floor gap"], "flat floor between two stubs"),
+    ...(book.spine || !book.margin ? [] : [size("margin", book.margin, "floor outside the first and the last stub")]),
+  ];
+}
 
 /** Enters every given value of a stub album; what is computed later finds it by name. */
 export function enterMaterials(definition: Definition<"stub-album">, ledger: Ledger): void {
@@ -14,8 +28,8 @@ export function enterMaterials(definition: Definition<"stub-album">, ledger: Led
     ledger.give(name, quantity, origin(path), { meaning, source });
 
   give("stubs", book.stubs, "book/stubs", "number of stubs, each a double leaf");
-  give("stub depth", book["stub depth"], "book/stub depth", "base score to crest score, flat");
-  give("floor gap", book["floor gap"], "book/floor gap", "flat floor between two stubs");
+  for (const size of governingSizes(definition)) enterOnMark(ledger, size, definition.units.step);
+  give("floor ease", book["floor ease"], "book/floor ease", "how much wider than the folded floor the spine strip is, before rounding", "common practice, no source");
   give("board height", book.boards.height, "book/boards/height", "ready-made board, along the spine");
   give("board width", book.boards.width, "book/boards/width", "ready-made board, across the spine");
   give("height clearance", book["height clearance"], "book/height clearance", "how much shorter than the boards the card and the strips are");

@@ -1,6 +1,6 @@
 // The pages on their stubs, the room they leave for decoration, lining, bookmark and closure.
 import type { Definition } from "../../1-definition/types.ts";
-import { inches, mm } from "../../units/length.ts";
+import { inches, mm, noLength } from "../../units/length.ts";
 import { originAt } from "../given-values.ts";
 import type { Ledger } from "../ledger.ts";
 import type { StubAlbumGeometry } from "./geometry.ts";
@@ -40,20 +40,21 @@ export function fitPages(definition: Definition<"stub-album">, ledger: Ledger): 
   ledger.compute("room in all", "folded floor - stubs * page thickness",
     { meaning: "decoration that the whole spine can carry: all openings and both ends", source: "geometry", shownAs: "thickness" });
 
-  ledger.give("lining inset", definition.units.governing === "in" ? inches(1, 8) : mm(3), "default",
-    { meaning: "how far the lining stops short of the board's edges", source: "Bean & Brodhead 1918, Problem VIII A: 1/8 in" });
   if (book.lining) {
+    ledger.give("lining inset", definition.units.governing === "in" ? inches(1, 8) : mm(3), "default",
+      { meaning: "how far the lining stops short of the board's edges", source: "Bean & Brodhead 1918, Problem VIII A: 1/8 in" });
     ledger.compute("lining paper height", "down(board height - 2 * lining inset)", { meaning: "lining inside a board, along the spine", source: "geometry" });
     ledger.compute("lining paper width", "down(board width - 2 * lining inset)", { meaning: "lining inside a board, across the spine", source: "geometry" });
   }
-  ledger.give("ribbon width", definition.units.governing === "in" ? inches(3, 8) : mm(10), "default", { meaning: "width of the ribbon", source: "common practice, no source" });
+  const hasRibbon = book.bookmark || book.closure === "ribbon";
+  if (hasRibbon) ledger.give("ribbon width", definition.units.governing === "in" ? inches(3, 8) : mm(10), "default", { meaning: "width of the ribbon", source: "common practice, no source" });
   if (book.bookmark) {
     ledger.compute("bookmark length", "up(root(page paper height * page paper height + page paper width * page paper width) + 50 mm)",
       { meaning: "page diagonal and a tail", source: "common practice, no source" });
   }
-  ledger.give("closure glued length", definition.units.governing === "in" ? inches(13, 8) : mm(40), "default",
-    { meaning: "ribbon glued to the inside of a board", source: "common practice, no source: at least 40 mm" });
   if (book.closure === "ribbon") {
+    ledger.give("closure glued length", definition.units.governing === "in" ? inches(13, 8) : mm(40), "default",
+      { meaning: "ribbon glued to the inside of a board", source: "common practice, no source: at least 40 mm" });
     ledger.give("ribbon tie", book["ribbon tie"], originAt(definition, "book/ribbon tie"), { meaning: "free ribbon to tie a bow", source: "common practice, no source" });
     ledger.compute("closure ribbon length", "up(closure glued length + finished thickness / 2 + ribbon tie)",
       { meaning: "one of two ribbons: glued end, half the thickness, free end", source: "geometry" });
@@ -76,9 +77,9 @@ export function fitPages(definition: Definition<"stub-album">, ledger: Ledger): 
     lining: book.lining
       ? { height: ledger.length("lining paper height"), width: ledger.length("lining paper width"), inset: ledger.length("lining inset") }
       : null,
-    ribbonWidth: ledger.length("ribbon width"),
+    ribbonWidth: hasRibbon ? ledger.length("ribbon width") : noLength,
     bookmarkLength: book.bookmark ? ledger.length("bookmark length") : null,
     closureLength: book.closure === "ribbon" ? ledger.length("closure ribbon length") : null,
-    closureGlued: ledger.length("closure glued length"),
+    closureGlued: book.closure === "ribbon" ? ledger.length("closure glued length") : noLength,
   };
 }

@@ -12,9 +12,9 @@ export function listParts(geometry: StubAlbumGeometry, definition: Definition<"s
   const parts: Part[] = [
     { ...cut, id: "boards", name: "boards", material: "boards", count: 2, height: geometry.boardHeight, width: geometry.boardWidth, thickness: geometry.boardThickness, readyMade: true, note: "bought ready-made; check the size before anything is cut" },
     { ...cut, id: "card", name: "card", material: "card", count: 1, height: geometry.stripHeight, width: geometry.cardWidth, thickness: geometry.cardThickness, note: "scored and folded into the stubs" },
-    { ...cut, id: "spine-strip", name: "spine strip", material: "strip board", count: 1, height: geometry.stripHeight, width: geometry.spineStripWidth, thickness: geometry.stripThickness },
+    { ...cut, id: "spine-strip", name: "spine strip", material: "strip board", count: 1, height: geometry.stripHeight, width: geometry.spineStripWidth, thickness: geometry.stripThickness, note: "cut after the folded floor is measured" },
     { ...cut, id: "side-strip", name: "side strip", material: "strip board", count: 2, height: geometry.stripHeight, width: geometry.sideStripWidth, thickness: geometry.stripThickness },
-    { ...cut, id: "hinge-cloth", name: "hinge cloth", material: "cloth", count: 1, height: geometry.clothHeight, width: geometry.clothWidth, thickness: geometry.clothThickness, note: "corners are cut after the strips are glued", features: clothFeatures(geometry) },
+    { ...cut, id: "hinge-cloth", name: "hinge cloth", material: "cloth", count: 1, height: geometry.clothHeight, width: geometry.clothWidth, thickness: geometry.clothThickness, note: "cut after the folded floor is measured; corners are cut after the strips are glued", features: clothFeatures(geometry) },
     { ...cut, id: "hinge-tape", name: "hinge tape", material: "hinge tape", count: 2, height: geometry.stripHeight, width: geometry.hingeTapeWidth, thickness: thicknessOf("hinge tape"), grain: "none", note: "one over each joint, inside" },
     { ...cut, id: "page-paper", name: "page paper", material: "page paper", count: geometry.pages.papers, height: geometry.pages.height, width: geometry.pages.width, thickness: geometry.pages.paperThickness, note: geometry.pages.backToBack ? "two for each stub, back to back" : "one for each stub" },
   ];

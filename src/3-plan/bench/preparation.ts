@@ -16,11 +16,12 @@ export function checkPrint({ model, say }: PlanContext<BindingId>, partId: strin
     id: "check-print", stage: "Prepare", title: `Check the ${part.name} and the templates`,
     action: [
       first,
+      "Without a caliper, measure the thickness of a stack of equal pieces and divide by their number.",
       "Print the templates at 100 %, with every “fit to page” setting off.",
       "Lay a steel ruler on the two check lines of each template sheet: the upper one must measure 100 mm, the lower one 4 in.",
     ],
     parts: isThere ? [partId] : [], sizes: isThere ? [] : [{ label: `thickness of the ${part.name}`, text: say.thickness(part.thickness) }],
-    tools: ["ruler"], minutes: 5, cautions: [], figure: "scale-check",
+    tools: ["ruler", "caliper"], minutes: 5, cautions: [], figure: "scale-check",
     check: `Both check lines agree with the ruler to the width of a pencil line, and the ${part.name} have the printed ${isThere ? "size" : "thickness"}.`,
     mistake: { sign: "A check line is too short or too long.", repair: "The printer scaled the sheet. Print again at 100 %; throw the wrong sheet away before anybody uses it." },
   };
@@ -50,7 +51,7 @@ export function cutParts({ model }: PlanContext<BindingId>, { agree, spoils, min
     action: [
       ...(only?.first ?? []),
       ...(hasGrain ? ["Find the grain of each sheet: bend it gently both ways; it bends more easily along the grain. Draw an arrow along the grain."] : []),
-      `Cut ${only ? "these parts" : "every part in the list"} with the arrow along ${only ? "their" : "its"} height (the first number). Write its letter on ${only ? "each" : "it"} in pencil.`,
+      `Cut ${only ? "these parts" : "every part in the list"} with the arrow along ${only ? "their" : "its"} height (the first number). Write the letter small, in pencil, where it will be glued over or covered; on paper and cloth on the wrong side, at the spine edge.`,
       "Cut a true edge first and measure every size from that edge.",
       "Test each pair: lay one piece on the other, then turn one over; any error shows doubled.",
     ],

@@ -21,7 +21,7 @@ const meanings = {
   "height, width": "height is measured along the spine, width across it, whichever is longer",
   "joint gap": "the space between spine strip and side strip in which the cover bends",
   "lining": "paper glued to the inside of a board",
-  "mountain fold, valley fold": "folded away from you, folded towards you, seen from the inside of the book",
+  "mountain fold, valley fold": "a fold whose ridge points towards you, or away from you, when you look at the inside of the book",
   "opening": "two facing pages",
   "post": "a screw with a hollow barrel and a cap that holds layers together",
   "pass": "what the needle does from one stop to the next; each has a small drawing",

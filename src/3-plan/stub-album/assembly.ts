@@ -1,4 +1,4 @@
-// Stage 5 of the stub album: bookmark, floor, pages, and the last check.
+// Stage 6 of the stub album: bookmark, floor, pages, and the last check.
 import type { DraftStep, PlanContext } from "../binding.ts";
 
 /** The steps from the bookmark to the last check. */
@@ -7,6 +7,7 @@ export function assembleAlbum({ definition, model, say }: PlanContext<"stub-albu
   const floorGlue = definition.adhesives["floor"]!;
   const pageGlue = definition.adhesives["pages"]!;
   const { pages } = geometry;
+  const dryMinutes = Math.max(floorGlue.wet ? floorGlue.dryMinutes : 0, pageGlue.wet ? pageGlue.dryMinutes : 0);
   const steps: DraftStep[] = [];
   if (geometry.bookmarkLength) {
     steps.push({
@@ -17,7 +18,7 @@ export function assembleAlbum({ definition, model, say }: PlanContext<"stub-albu
       ],
       parts: ["bookmark"],
       sizes: [{ label: "glued at the head", text: say.size(geometry.turnIn) }],
-      tools: ["scissors", ...(floorGlue.wet ? ["brush" as const] : [])], minutes: 4,
+      tools: ["ruler", "scissors", ...(floorGlue.wet ? ["brush" as const] : [])], minutes: 4,
       glueing: { job: "floor", openMinutes: 1 }, rest: "", cautions: floorGlue.wet ? ["scissors", "wetAdhesive"] : ["scissors"], figure: "bookmark",
       check: "Laid cornerwise over a page, the ribbon still hangs out below.",
       mistake: { sign: "The ribbon is glued along the whole spine.", repair: "Pull it free at once down to the glued end and wipe the spine strip." },
@@ -30,15 +31,14 @@ export function assembleAlbum({ definition, model, say }: PlanContext<"stub-albu
         `Try it dry first: the folded floor must lie within the spine strip, ${say.size(geometry.spineStripWidth)} wide, with the same strip of board showing left and right, head level with head.`,
         `${floorGlue.wet ? `Brush ${floorGlue.name} over` : `Cover`} the underside of the floor${floorGlue.wet ? ", thinly, out to its edges" : ` with ${floorGlue.name}`}${geometry.bookmarkLength ? "; keep the bookmark out of it, folded to one side" : ""}.`,
         "Set the floor down on the spine strip and press it from the middle outwards.",
-        `Press the floor down${geometry.stubs > 1 ? " between the stubs" : " on both sides of the stub"} with strips of waste board on edge and weights across them.`,
+        `Press the floor down${geometry.stubs > 1 ? " between the stubs and on both margins" : " on both sides of the stub"}: stand the ${geometry.stubs + 1} pressing strips on it on edge and lay a board with weights across them.`,
       ],
       parts: ["card", "spine-strip"],
       sizes: [{ label: "folded floor", text: say.thickness(geometry.foldedFloor) }, { label: "spine strip", text: say.size(geometry.spineStripWidth) }],
-      tools: ["brush", "wasteSheets", "boneFolder", "pressingStrips", "weight"], minutes: 12,
+      tools: [...(floorGlue.wet ? ["brush" as const, "wasteSheets" as const] : ["scissors" as const]), "boneFolder", "pressingStrips", "pressingBoards", "weight", "knife", "ruler"], minutes: 12,
       glueing: { job: "floor", openMinutes: 4 },
-      needs: [{ step: "close-stubs", until: "set", what: "closed stubs" }],
       rest: "flat and open, pressing strips between the stubs, a weight across them",
-      cautions: floorGlue.wet ? ["wetAdhesive", "weights", "knife"] : ["weights", "knife"], figure: "glue-floor",
+      cautions: floorGlue.wet ? ["wetAdhesive", "weights", "knife"] : ["scissors", "weights", "knife"], figure: "glue-floor",
       check: "The floor lies flat, the stubs stand upright, and nothing of the floor reaches into a joint.",
       mistake: { sign: "The floor has slipped into a joint.", repair: "Slide it back while the adhesive is open. Once it has set, cut the overhang off along the spine strip’s edge with a knife, away from your hand." },
     },
@@ -46,32 +46,34 @@ export function assembleAlbum({ definition, model, say }: PlanContext<"stub-albu
       id: "mount-pages", stage: "Put together", title: "Mount the pages",
       action: [
         pageGlue.wet
-          ? `Mask the paper with a straight edge of waste paper and brush ${pageGlue.name} thinly along its spine edge, ${say.size(pages.adhesiveZone)} deep.`
+          ? `Lay the paper on waste paper, cover it with a straight edge of waste paper but for its spine edge, and brush ${pageGlue.name} thinly along its spine edge, ${say.size(pages.adhesiveZone)} deep.`
           : `Lay ${pageGlue.name} along the spine edge of each page paper, ${say.size(pages.adhesiveZone)} deep, the whole height.`,
-        `Stand the paper against the ${pages.backToBack ? "left face of the first stub" : "right face of the first stub"}, its edge down on the floor, head level with the card’s head. Press from the middle of the stub outwards.`,
+        `Stand the book open, inside up, head away from you: the first stub is the one on the left. Set the paper against its ${pages.backToBack ? "left" : "right"} face, its edge down on the floor, head level with the card’s head. Press from the middle of the stub outwards.`,
         ...(pages.backToBack ? ["Mount the second paper on the other face of the same stub, edge to edge with the first.", "If you like one firm leaf, join the two papers at their fore-edges with a narrow line of adhesive."] : []),
-        ...(geometry.stubs > 1 ? ["Go on from stub to stub. Shut the book after every second page and see that it closes."] : []),
+        ...(geometry.stubs > 1 ? [pageGlue.wet
+          ? "Go on from stub to stub, a barrier sheet between each page and the next. Let the pages stand until no adhesive is wet at the crests; then shut the book, the barrier sheets still in it."
+          : "Go on from stub to stub. Shut the book after every second page and see that it closes."] : []),
       ],
       parts: ["page-paper"],
       sizes: [
         { label: "adhesive from the paper’s spine edge", text: say.size(pages.adhesiveZone) },
         { label: "papers", text: `${pages.papers}, ${pages.backToBack ? "two on each stub" : "one on each stub"}` },
       ],
-      tools: pageGlue.wet ? ["brush", "wasteSheets", "boneFolder", "barrier"] : ["scissors", "boneFolder"],
+      tools: [...(pageGlue.wet ? ["brush", "wasteSheets", "boneFolder", "barrier", "weight"] as const : ["scissors", "boneFolder"] as const), "knife", "ruler", "mat"],
       minutes: 5 + 3 * pages.papers,
-      glueing: { job: "pages", openMinutes: 2 },
+      glueing: { job: "pages", openMinutes: 2, strips: { count: pages.papers, height: pages.height, width: pages.adhesiveZone } },
       needs: [{ step: "glue-floor", until: "set", what: "floor" }],
       rest: pageGlue.wet ? "shut, barrier sheets between the pages, a light weight on top" : "",
-      cautions: pageGlue.wet ? ["wetAdhesive", "paperEdge", "knife"] : ["scissors", "paperEdge", "knife"], figure: "page-mounting",
+      cautions: pageGlue.wet ? ["wetAdhesive", "weights", "paperEdge", "knife"] : ["scissors", "paperEdge", "knife"], figure: "page-mounting",
       check: `All fore-edges lie in one line, and the boards reach ${say.about(say.size(pages.square))} beyond them.`,
-      mistake: { sign: "A page stands out or sits askew.", repair: "Tape: lift it within a minute, slowly, and set it again. If it has taken, trim the fore-edge to the others with knife and ruler, a scrap of board behind it." },
+      mistake: { sign: "A page stands out or sits askew.", repair: `${pageGlue.wet ? "Slide it straight while the adhesive is wet." : "Lift it within a minute, slowly, and set it again."} If it has taken, trim the fore-edge to the others with knife and ruler, a scrap of board behind it.` },
     },
     {
       id: "finish", stage: "Put together", title: "Check the book",
       action: [
         "Shut the book and look at it from the head: the boards stand parallel, the stubs upright.",
         "Open it flat at several places: no page pulls at its neighbour.",
-        `Leave it shut ${floorGlue.wet || pageGlue.wet ? "under a light weight until everything has dried" : "under a light weight for an hour"} before you decorate it.`,
+        `Leave it shut under a light weight ${dryMinutes > 0 ? `until everything has dried, ${say.duration(dryMinutes)} after the last glueing,` : "for an hour"} before you decorate it.`,
         `Each opening takes decoration ${say.thickness(pages.roomPerOpening)} thick, all openings and both ends together ${say.thickness(pages.roomInAll)}.`,
       ],
       parts: [],

@@ -1,4 +1,4 @@
-// Stage 4 of the stub album: closure and lining on the boards, then the hinge glued over them and pierced.
+// Stage 5 of the stub album: closure and lining on the boards, then the hinge glued over them and pierced.
 import type { CautionId } from "../../catalogue/cautions.ts";
 import { listInWords } from "../wording.ts";
 import type { DraftStep, PlanContext } from "../binding.ts";
@@ -36,14 +36,15 @@ function lineBoards({ definition, model, say }: PlanContext<"stub-album">): read
       action: [
         `Lay a lining paper on waste paper, ${glue.wet ? `brush ${glue.name} over it from the middle outwards, and wait half a minute for it to stop curling` : `cover it with ${glue.name}`}.`,
         `Lay it on the inside of the board, ${say.size(geometry.lining.inset)} from every edge${geometry.closureLength ? ", over the glued end of the ribbon" : ""}, and rub it down through clean paper from the middle outwards.`,
-        "Do the other board. Put each board under weight by itself, with blotting paper or newsprint between.",
+        `Do the other board. Lay one board down, lining up, with ${glue.wet ? "blotting paper or newsprint" : "clean paper"} and a pressing board on it; the other board on that, lining up, with ${glue.wet ? "blotting paper" : "paper"} and a pressing board; weights on top.`,
+        ...(glue.wet ? ["Change the blotting paper after half an hour, and again if it feels damp."] : []),
       ],
       parts: ["lining-paper"],
       sizes: [{ label: "edge of the board to the lining", text: say.size(geometry.lining.inset) }],
-      tools: ["brush", "wasteSheets", "boneFolder", "pressingBoards", "weight"], minutes: 14,
-      glueing: { job: "lining", openMinutes: 3 }, rest: "each board by itself, flat, blotting paper on the lining, under weights",
-      cautions: glue.wet ? ["wetAdhesive", "weights", "needle"] : ["weights", "needle"],
-      notices: [{ hazard: "Two wet linings pressed face to face wrinkle each other.", consequence: "The wrinkles stay.", avoid: "Dry the boards separately (Bean & Brodhead 1918, Problem VIII)." }],
+      tools: [...(glue.wet ? ["brush" as const] : ["scissors" as const]), "wasteSheets", "boneFolder", ...(glue.wet ? ["blotters" as const] : []), "pressingBoards", "weight", "prickNeedle"], minutes: 14,
+      glueing: { job: "lining", openMinutes: 3 }, rest: "flat, blotting paper on each lining, a pressing board between the two boards, under weights",
+      cautions: glue.wet ? ["wetAdhesive", "weights", "needle"] : ["scissors", "weights", "needle"],
+      notices: [{ hazard: "Two wet linings pressed face to face wrinkle each other.", consequence: "The wrinkles stay.", avoid: "Keep a pressing board between them: boards dry separately (Bean & Brodhead 1918, Problem VIII)." }],
       figure: "lining",
       check: `The margin of bare board is the same on all four sides, ${say.size(geometry.lining.inset)}, and no bubble is left.`,
       mistake: { sign: "A bubble.", repair: "Prick it with a needle, press the air out towards the hole, rub down." },
@@ -57,6 +58,8 @@ function joinBoards({ definition, model, say }: PlanContext<"stub-album">): read
   const tape = definition.adhesives["joints"]!;
   const glue = definition.adhesives["boards"]!;
   const names = model.holes.filter((hole) => hole.part === "side-strip" && hole.id.startsWith("front-")).map((hole) => hole.id.slice("front-".length));
+  const hole = say.thickness(geometry.posts.holeDiameter);
+  const washers = 2 * geometry.posts.count * geometry.posts.washers;
   const piercing: readonly CautionId[] = ["punch", "drill", "awl", "dust"];
   const clothSet = { step: "turn-in", until: "set", what: "turned-in hinge" } as const;
   return [
@@ -78,26 +81,26 @@ function joinBoards({ definition, model, say }: PlanContext<"stub-album">): read
     {
       id: "join-boards", stage: "The boards", title: "Glue the hinge over the boards",
       action: [
+        "Try it dry first: lay the side strips on the boards, stand the hinge up between them as if the book were shut, and see that it closes. Take it apart again.",
         `Lay both boards inside down, spine edges towards each other. The side strips will lie on the outside of the boards, flush with their spine edges, ${say.size(geometry.stripInset)} from head and tail.`,
         `${glue.wet ? `Brush ${glue.name} over` : `Cover`} the inside of one side strip${glue.wet ? "" : ` with ${glue.name}`}, set it on its board, edge flush, and press. Do the other.`,
-        "Stand the hinge up between the boards once, as if the book were shut, to see that it closes, and lay it flat again.",
-        "Barrier sheets above and below, pressing boards, weights over the side strips.",
+        `Leave it lying flat and open. Lay a barrier sheet, a pressing board and weights on each side strip${glue.wet ? ", and do not lift or shut it until it is dry: wet strips slide" : ""}.`,
       ],
       parts: ["boards", "side-strip"],
       sizes: [{ label: "strip inside the board at head and tail", text: say.size(geometry.stripInset) }],
-      tools: ["ruler", "brush", "wasteSheets", "boneFolder", "barrier", "pressingBoards", "weight"], minutes: 12,
+      tools: ["ruler", ...(glue.wet ? ["brush" as const, "wasteSheets" as const] : ["scissors" as const]), "boneFolder", "barrier", "pressingBoards", "weight"], minutes: 12,
       glueing: { job: "boards", openMinutes: 4 },
       needs: [clothSet, ...(geometry.lining ? [{ step: "line-boards", until: "set", what: "linings" } as const] : [])],
       rest: "flat and open, under weights on both side strips",
-      cautions: glue.wet ? ["wetAdhesive", "weights"] : ["weights"], figure: "join-boards",
+      cautions: glue.wet ? ["wetAdhesive", "weights"] : ["scissors", "weights"], figure: "join-boards",
       check: "The spine edges of the boards lie flush with the side strips, and the head edges of the two boards are in one line when the hinge lies flat.",
       mistake: { sign: "The boards are not level with each other.", repair: "Shift them while the adhesive is open. Once set, leave it: the book will work, the heads will not meet." },
     },
     {
       id: "mark-holes", stage: "The boards", title: "Mark the holes",
       action: [
-        `Lay the hole template on a side strip, its head at the strip's head, its edge along the strip's spine-side edge, and fix it with removable tape. Or measure: ${say.size(geometry.posts.across)} from the spine-side edge, and the distances from the head of the strip given below.`,
-        `Prick the middle of each hole: ${listInWords(names)}. Do the other cover with the same template, turned over.`,
+        `Lay the book flat and open, outside up. Lay the hole template on a side strip, its head at the strip's head, its spine edge along the strip's spine-side edge, and fix it with removable tape. Or measure: ${say.size(geometry.posts.across)} from the spine-side edge, and the distances from the head of the strip given below.`,
+        `Prick the middle of each hole lightly, just through the cloth: ${listInWords(names)}. Do the other cover with the same template, turned over.`,
       ],
       table: {
         caption: `Holes in each cover, in ${say.unitName}`,
@@ -106,22 +109,27 @@ function joinBoards({ definition, model, say }: PlanContext<"stub-album">): read
       },
       parts: ["side-strip"],
       sizes: [{ label: "hole diameter", text: say.thickness(geometry.posts.holeDiameter) }],
-      tools: ["pencil", "ruler", "awl", "tape"], minutes: 8, cautions: ["awl"], figure: "hole-layout",
-      check: "Shut the cover: the marks of front and back lie opposite each other.",
-      mistake: { sign: "The marks do not lie opposite.", repair: "The template was laid head to tail on one side. Mark that cover again; the prick of the awl does not show under a post." },
+      tools: ["pencil", "ruler", "awl", "wasteBoard", "tape"], minutes: 8,
+      needs: [{ step: "join-boards", until: "dry", what: "side strips on the boards" }],
+      cautions: ["awl"], figure: "hole-layout",
+      check: `Measured with the ruler on both covers, each mark is as far from the head of its strip as the table says, and ${say.size(geometry.posts.across)} from the spine-side edge.`,
+      mistake: { sign: "A mark is off.", repair: "The template has slipped, or lay against the wrong edge. Prick the place again; a wrong prick near by disappears under the post's head." },
     },
     {
       id: "pierce-holes", stage: "The boards", title: "Pierce strips and boards together",
       action: [
-        "Lay one cover outside up on waste board, the other one folded out of the way.",
-        `Pierce each hole straight through strip and board in one go, ${say.thickness(geometry.posts.holeDiameter)} wide.`,
-        "Do the other cover. Wipe the dust off with a damp cloth.",
+        "Lay one cover outside up on waste board, the other one folded out of the way. Clamp cover and waste board to the bench beside the side strip, scraps of board under the jaws.",
+        `With a hollow punch of ${hole}: set it upright on the mark and strike until it is through strip and board. Move to a fresh place of the waste board for the next hole.`,
+        `With a drill: start each hole with the awl, drill it with a thin bit first, then with a bit of ${hole}. Hold the drill upright and press lightly until the bit is in the waste board.`,
+        "Do the other cover in the same way. Take the chips off with a damp cloth.",
+        ...(geometry.posts.washers > 0 ? [`Pierce ${washers} more holes in an offcut of the card and cut round each with scissors, as wide as a cap: the washers.`] : []),
       ],
       parts: ["side-strip", "boards"],
       sizes: [{ label: "hole diameter", text: say.thickness(geometry.posts.holeDiameter) }, { label: "holes in each cover", text: String(geometry.posts.count) }],
-      tools: ["holeTool", "awl", "wasteBoard", "clips"], minutes: 6 + 4 * geometry.posts.count,
-      needs: [{ step: "join-boards", until: "dry", what: "side strips on the boards" }],
-      cautions: piercing, figure: "pierce-holes",
+      tools: ["holeTool", "eyeProtection", "awl", "wasteBoard", "clips", "dampCloth", "roundFile", ...(geometry.posts.washers > 0 ? ["scissors" as const] : [])],
+      minutes: 6 + 4 * geometry.posts.count + (geometry.posts.washers > 0 ? 6 : 0),
+      needs: geometry.lining ? [{ step: "line-boards", until: "dry", what: "linings" }] : [],
+      cautions: geometry.posts.washers > 0 ? [...piercing, "scissors"] : piercing, figure: "pierce-holes",
       check: "You can see daylight straight through every hole, and a post drops in without force.",
       mistake: { sign: "A hole is slanted and the post jams.", repair: "Widen it a little with a round file or the awl from both sides; the post's head hides it." },
     },
@@ -129,16 +137,21 @@ function joinBoards({ definition, model, say }: PlanContext<"stub-album">): read
       id: "fasten-posts", stage: "The boards", title: "Fasten the posts",
       action: [
         "Push a post through each hole from the outside.",
-        "Screw the cap on from the inside, finger-tight.",
+        geometry.posts.washers > 0
+          ? `Put ${geometry.posts.washers} ${geometry.posts.washers === 1 ? "washer" : "washers"} of card over each post on the inside, and screw the cap on finger-tight.`
+          : "Screw the cap on from the inside, finger-tight.",
+        "If a post still turns, take its cap off, add a washer of page paper, cut round and pierced with the awl, and try again.",
       ],
       parts: [],
       sizes: [
         ...(geometry.posts.length ? [{ label: "post", text: `${say.thickness(geometry.posts.barrel)} barrel, ${say.size(geometry.posts.length)} long` }] : []),
         { label: "layers it goes through", text: say.thickness(geometry.posts.stack) },
+        ...(geometry.posts.slack ? [{ label: "longer than the layers by", text: say.thickness(geometry.posts.slack) }] : []),
+        ...(geometry.posts.washers > 0 ? [{ label: "washers of card under each cap", text: String(geometry.posts.washers) }] : []),
       ],
-      tools: ["screwdriver"], minutes: 2 + geometry.posts.count, cautions: ["smallParts"], figure: "post-section",
+      tools: ["screwdriver", "scissors", "awl", "wasteBoard"], minutes: 4 + 2 * geometry.posts.count, cautions: ["smallParts", "scissors", "awl"], figure: "post-section",
       check: "No post turns under the fingers and no cap sinks into the lining.",
-      mistake: { sign: "The cap does not catch.", repair: "The stack is thicker than planned. Press strip and board together in a clamp first; if it still does not catch, take the next longer post and a washer." },
+      mistake: { sign: "The cap does not catch.", repair: "The layers are thicker than planned. Leave the washers out; if it still does not catch, take the next longer post and washers." },
     },
   ];
 }

@@ -1,4 +1,4 @@
-// Stage 2 of the stub album: the covered hinge, from the marked cloth to the turned-in edges.
+// Stage 4 of the stub album: the covered hinge, from the marked cloth to the turned-in edges.
 import { cutCorners } from "../bench/covering.ts";
 import type { DraftStep, PlanContext } from "../binding.ts";
 
@@ -18,6 +18,7 @@ export function makeHinge(context: PlanContext<"stub-album">): readonly DraftSte
       action: [
         "Lay the hinge cloth wrong side up, its head edge away from you.",
         "Mark the upright lines at head and tail with a ruler laid from the left edge, all from that one edge, and join the marks.",
+        ...(geometry.spineIsGiven ? [] : ["If you cut the spine strip wider than listed, mark the last three upright lines further right by as much."]),
         `Draw the two level lines ${say.size(level[0]!.at)} from the head edge and ${say.size(level[1]!.at)} from the head edge.`,
       ],
       table: {
@@ -41,9 +42,9 @@ export function makeHinge(context: PlanContext<"stub-album">): readonly DraftSte
       ],
       parts: ["spine-strip", "side-strip"],
       sizes: [{ label: "joint gap on each side of the spine strip", text: say.size(geometry.jointGap) }],
-      tools: ["brush", "wasteSheets", "boneFolder"], minutes: 15,
+      tools: [...(glue.wet ? ["brush" as const] : ["scissors" as const]), "wasteSheets", "boneFolder"], minutes: 15,
       glueing: { job: "hinge", openMinutes: 3 },
-      cautions: glue.wet ? ["wetAdhesive"] : [],
+      cautions: glue.wet ? ["wetAdhesive"] : ["scissors"],
       notices: glue.wet ? [{ hazard: "Adhesive that squeezes out stains cloth.", consequence: "The stain stays.", avoid: "Lay it thinly, wipe the edges of a strip before you set it down, and change the waste paper after each strip." }] : [],
       figure: "glue-strips",
       check: "A strip of board as wide as the joint gap slides along both joints without catching. Head and tail edges of the three strips lie on one line.",
@@ -54,15 +55,15 @@ export function makeHinge(context: PlanContext<"stub-album">): readonly DraftSte
       id: "turn-in", stage: "The hinge", title: "Turn in the edges",
       action: [
         `${glue.wet ? `Brush ${glue.name} on` : `Lay ${glue.name} on`} the head turn-in, fold it over the strips and pull it tight. Push it down into both joints with the edge of a bone folder. Do the same at the tail.`,
-        "At each corner press the little ear of cloth flat against the strip's edge with a fingernail.",
+        "At each corner press the little ear of cloth flat against the strip's edge with the point of the bone folder.",
         "Turn in the two long sides in the same way.",
-        "Rub everything down and put it between barrier sheets and pressing boards, with weights on top.",
+        "Rub everything down. Lay it flat on a barrier sheet, another barrier sheet and a pressing board on it, weights on top.",
       ],
       parts: ["hinge-cloth"],
       sizes: [{ label: "turn-in", text: say.size(geometry.turnIn) }],
-      tools: ["brush", "wasteSheets", "boneFolder", "barrier", "pressingBoards", "weight"], minutes: 15,
-      glueing: { job: "hinge", openMinutes: 3 }, rest: "flat, between barrier sheets and pressing boards, under weights",
-      cautions: glue.wet ? ["wetAdhesive", "weights"] : ["weights"],
+      tools: [...(glue.wet ? ["brush" as const, "wasteSheets" as const] : ["scissors" as const]), "boneFolder", "barrier", "pressingBoards", "weight"], minutes: 15,
+      glueing: { job: "hinge", openMinutes: 3 }, rest: "flat, between barrier sheets, under a pressing board and weights",
+      cautions: glue.wet ? ["wetAdhesive", "weights"] : ["scissors", "weights"],
       figure: "turn-in",
       check: "No strip shows at a corner; the cloth is tight over every edge and follows the joints at head and tail.",
       mistake: { sign: "The cloth bridges a joint at head or tail.", repair: "Press it in with the bone folder while the adhesive is still soft; once dry, damp it and try again." },

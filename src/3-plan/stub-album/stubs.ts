@@ -1,4 +1,4 @@
-// Stage 3 of the stub album: score, fold and close the card, while the hinge dries.
+// Stage 2 of the stub album: cut, score, fold and close the card, before anything is cut that depends on it.
 import type { DraftStep, PlanContext } from "../binding.ts";
 
 /** The steps from the flat card to its closed stubs. */
@@ -10,12 +10,26 @@ export function makeStubs({ definition, model, say }: PlanContext<"stub-album">)
     const lines = scores.slice(3 * i, 3 * i + 3);
     return [String(i + 1), ...lines.map((score) => say.number(score.at)), ...lines.map((score) => say.number(score.fromCentre))];
   });
+  const closed = model.values.get("closed stub")!.quantity.value as typeof geometry.stubDepth;
+  const bundle = model.values.get("closed stubs together")!.quantity.value as typeof geometry.stubDepth;
   return [
+    {
+      id: "cut-card", stage: "The stubs", title: "Cut the card",
+      action: [
+        "Find the grain of the sheet: bend it gently both ways; it bends more easily along the grain. Draw an arrow along the grain.",
+        "Cut a true edge first. Measure from that edge and cut the card with the arrow along its height (the first number).",
+        "Keep the offcuts: to try the score, and for washers.",
+      ],
+      parts: ["card"],
+      tools: ["pencil", "ruler", "triangle", "knife", "mat"], minutes: 12, cautions: ["knife", "boardCutter", "paperEdge"], figure: "cut-card",
+      check: "The set square fits all four corners, and the height is the same at the left and at the right edge.",
+      mistake: { sign: "A corner is out of square.", repair: "The score lines would lean. Trim the edge square if the size allows it, else cut the card again." },
+    },
     {
       id: "mark-scores", stage: "The stubs", title: `Mark the ${scores.length} score lines`,
       action: [
-        "Lay the card down with the side that will be the inside of the book up, the head edge away from you. Write “inside” and “head” on it in pencil.",
-        "Lay the ruler along the head edge with its zero at the left edge and mark all positions of the table without moving it. Do the same along the tail edge. Or lay the score guide of the templates along each edge and prick through it.",
+        "Lay the card down with the side that will be the inside of the book up, the head edge away from you. Write “inside” and “head” on it small, in pencil, between the left edge and the first score.",
+        "Lay the ruler along the head edge with its zero at the left edge and mark all positions of the table without moving it. Do the same along the tail edge. Or lay the score guide of the templates along each edge and tick the card at the end of every line.",
         "Mark the middle of the card as well; the distances from the centre line are your check.",
       ],
       table: {
@@ -50,7 +64,7 @@ export function makeStubs({ definition, model, say }: PlanContext<"stub-album">)
     {
       id: "fold-card", stage: "The stubs", title: "Fold the stubs",
       action: [
-        "Fold along the ruler’s edge, one line at a time. Base lines are valley folds: the card comes up towards you. Crest lines are mountain folds: the card goes down away from you.",
+        "Fold along the ruler’s edge, one line at a time, the inside of the book towards you. Crest lines are mountain folds: their ridge points towards you. Base lines are valley folds: their ridge points away from you.",
         "Begin with the crests. Fold each one right over and crease it sharply through paper.",
         "Then fold the two bases of each stub until the stub stands upright and the floor lies flat.",
       ],
@@ -63,25 +77,24 @@ export function makeStubs({ definition, model, say }: PlanContext<"stub-album">)
     {
       id: "close-stubs", stage: "The stubs", title: "Glue the stubs shut",
       action: [
+        `Turn the card over, its inside down: ${geometry.stubs === 1 ? "the stub is now a groove. Open it" : "each stub is now a groove. Open the first one"} until its two leaves lie flat.`,
         glue.wet
-          ? `Open ${geometry.stubs === 1 ? "the stub" : "one stub"} a little, slip waste paper in front of it, and brush ${glue.name} thinly over the inside of one leaf, from base to crest.`
-          : `Lay ${glue.name} on the inside of one leaf, from ${say.size(geometry.pages.adhesiveClearance)} above the base line to the crest, the whole height.`,
-        "Press the two leaves together between ruler and bone folder, starting at the crest.",
-        `${geometry.stubs === 1 ? "Measure the finished stub" : "Go on stub by stub. Measure one finished stub"}: it should be ${say.about(say.thickness(model.values.get("closed stub")!.quantity.value as typeof geometry.stubDepth))} thick.`,
-        `Measure the folded floor, edge to edge, with the stubs upright: it should be ${say.about(say.thickness(geometry.foldedFloor))}. Write your measure in the box at the end of this booklet.`,
+          ? `Cover the other leaf with waste paper up to the crest. Brush ${glue.name} thinly over one leaf, from base to crest, and take the paper away.`
+          : `Lay ${glue.name} on one leaf, from ${say.size(geometry.pages.adhesiveClearance)} off the base line to the crest, the whole height.`,
+        `Fold the stub shut and turn the card back. Press its two leaves together between ruler and bone folder, starting at the crest.${geometry.stubs === 1 ? "" : " Go on stub by stub."}`,
+        geometry.stubs === 1
+          ? `Measure the closed stub: it should be ${say.about(say.thickness(closed))} thick.`
+          : `Press all ${geometry.stubs} stubs together and measure the bundle: it should be ${say.about(say.size(bundle))} thick. Divided by ${geometry.stubs}, that is one closed stub, planned ${say.thickness(closed)}; write it in its box at the end of this booklet.`,
       ],
       parts: ["card"],
-      sizes: [{ label: "folded floor", text: say.thickness(geometry.foldedFloor) }],
-      tools: glue.wet ? ["brush", "wasteSheets", "boneFolder", "ruler", "pressingBoards", "weight"] : ["boneFolder", "ruler"],
+      sizes: [{ label: "one closed stub", text: say.thickness(closed) }, ...(geometry.stubs === 1 ? [] : [{ label: "all of them pressed together", text: say.size(bundle) }])],
+      tools: glue.wet ? ["brush", "wasteSheets", "boneFolder", "ruler", "caliper", "pressingBoards", "weight"] : ["boneFolder", "ruler", "caliper", "scissors"],
       minutes: 5 + 2 * geometry.stubs,
-      glueing: { job: "stubs", openMinutes: 2 }, rest: glue.wet ? "with the stubs pressed together, lying over to one side, a board and a weight on them" : "",
-      cautions: glue.wet ? ["wetAdhesive", "weights"] : [],
+      glueing: { job: "stubs", openMinutes: 2, strips: { count: geometry.stubs, height: geometry.stripHeight, width: geometry.pages.adhesiveZone } }, rest: glue.wet ? "with the stubs pressed together, lying over to one side, a board and a weight on them" : "",
+      cautions: glue.wet ? ["wetAdhesive", "weights"] : ["scissors"],
       figure: "close-stubs",
-      check: `You can see no light between the leaves of ${stubsInWords}, and the floor measures no more than the spine strip, ${say.size(geometry.spineStripWidth)}.`,
-      mistake: {
-        sign: "The folded floor is wider than the spine strip.",
-        repair: "Trim the two margins of the floor by the same amount, half the excess each. If it is more than a margin can give, cut a new spine strip.",
-      },
+      check: `You can see no light between the leaves of ${stubsInWords}, and no adhesive has come out at a base line.`,
+      mistake: { sign: "A stub gapes at its base.", repair: `${glue.wet ? "Press it again while the adhesive is open; once it has set, work a little more in with a strip of card." : "Press it again along the base line. If it still gapes, open it and lay the tape nearer to the base."} An open stub makes the floor wider.` },
     },
   ];
 }

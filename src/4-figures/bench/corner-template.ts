@@ -49,7 +49,7 @@ export function draftCornerTemplate(input: DrawingInput, spec: CornerTemplateSpe
     use: [
       "Cut the piece out along its heavy outline, the slanting edge too.",
       `Lay it on a corner of the ${spec.work}, ${stuff} down, its two edges marked “edge of the ${stuff}” flush with the two edges of the ${stuff}; the dashed lines then lie over the ${board}’s edges.`,
-      `Draw along the slanting edge, turn the piece for the next corner, and cut ${spec.corners} on these lines.`,
+      `Hold it down on the turn-in, where the ${board} does not lift it. Draw along the slanting edge, turn the piece for the next corner, and cut ${spec.corners} on these lines.`,
     ],
     alternative: `A corner of the ${spec.what} at true size: two lines show the ${board}’s head edge and outer edge, each ${input.number(spec.turnIn)} in from the ${stuff}’s edge; the corner is cut off at 45°, ${distanceText} outside the ${board}’s corner.`,
     width: size, height: size,

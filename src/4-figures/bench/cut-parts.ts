@@ -26,19 +26,21 @@ export interface CutPartsSpec {
   readonly id: string;
   readonly title: string;
   readonly parts: (part: Part) => boolean;
+  /** Height wished for on paper in millimetres, where the usual one is too much for so few parts. */
+  readonly height?: number;
 }
 
 /** Figure `cut-parts`, or one of several with some of the parts each. */
 export function drawCutParts(all: DrawingInput, spec: CutPartsSpec = { id: "cut-parts", title: allParts, parts: () => true }): FigureDraft {
   const input = { ...all, model: { ...all.model, parts: all.model.parts.filter(spec.parts) } };
-  const { scale, cells, shelves } = chooseScale(input);
+  const { scale, cells, shelves } = chooseScale(input, spec.height ?? room.height);
   const words = sectionWords(input);
   const broken = input.model.parts.filter((_, index) => cells[index]!.broken).map((part) => part.name);
   const widened = input.model.parts.filter((_, index) => cells[index]!.widened).map((part) => part.name);
   return {
     id: spec.id,
     title: spec.title,
-    caption: `${spec.title === allParts ? allParts : "The parts"} at one scale, ${scale.name}; ×2 means two pieces. Height along the spine × width. Write the ringed letter on each piece.`
+    caption: `${input.model.parts.length === all.model.parts.length ? allParts : input.model.parts.length === 1 ? spec.title : "The parts"} ${input.model.parts.length === 1 ? "at" : "at one scale,"} ${scale.name}${input.model.parts.some((part) => part.count > 1) ? "; ×2 means two pieces" : ""}. Height along the spine × width. Write the ringed letter on ${input.model.parts.length === 1 ? "it" : "each piece"}.`
       + `${broken.length === 0 ? "" : ` Drawn shortened: ${broken.join(", ")}.`}${widened.length === 0 ? "" : ` Drawn wider than they are: ${widened.join(", ")}.`} ${input.unitNote}`,
     alternative: `The parts: ${input.model.parts.map((part) => `${words.part(part.id)}, ${part.count} ${part.count === 1 ? "piece" : "pieces"}, ${words.size(part.height)} high along the spine × ${words.size(part.width)} wide${hasGrain(input, part) ? `, grain along the ${part.grain}` : ""}`).join("; ")}.`,
     items: [...layShelves(shelves), ...legend(input, shelvesHeight(shelves))],
@@ -52,12 +54,12 @@ interface Layout {
 }
 
 /** The largest scale at which the parts, in the order of the cut list, stand on shelves within the room. */
-function chooseScale(input: DrawingInput): Layout {
+function chooseScale(input: DrawingInput, height: number): Layout {
   const candidates = scales.filter(({ factor }) => factor <= largestFactor).map((scale) => {
     const cells = cellSpecs(input, scale.factor).map(drawCell);
     return { scale, cells, shelves: fillShelves(cells) };
   });
-  return candidates.find(({ shelves }) => shelvesHeight(shelves) <= room.height) ?? candidates.at(-1)!;
+  return candidates.find(({ shelves }) => shelvesHeight(shelves) <= height) ?? candidates.at(-1)!;
 }
 
 function cellSpecs(input: DrawingInput, factor: number): readonly CellSpec[] {

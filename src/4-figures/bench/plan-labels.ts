@@ -13,9 +13,9 @@ export interface PlanSize {
   readonly down: { readonly size: number };
 }
 
-/** Places in the middle of a field's width, first in the upper half: its middle may be left out. */
-export function awayFromTheMiddle({ left, right, top, bottom }: Box): readonly Point[] {
-  return [0.3, 0.4, 0.7, 0.6, 0.2, 0.8, 0.5, 0.12, 0.88].flatMap((share) => [0.5, 0.3, 0.7].map((across) => point(left + (right - left) * across, top + (bottom - top) * share)));
+/** Places in the middle of a field's width at these shares of its height, first in the upper half unless said otherwise: its middle may be left out. */
+export function awayFromTheMiddle({ left, right, top, bottom }: Box, shares: readonly number[] = [0.3, 0.4, 0.7, 0.6, 0.2, 0.8, 0.5, 0.12, 0.88]): readonly Point[] {
+  return shares.flatMap((share) => [0.5, 0.3, 0.7].map((across) => point(left + (right - left) * across, top + (bottom - top) * share)));
 }
 
 /** What the upright lines are measured from, in fewer words on a low cloth. */

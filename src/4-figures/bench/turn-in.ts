@@ -50,9 +50,9 @@ export function drawTurnIn(input: DrawingInput, spec: TurnInSpec): FigureDraft {
       fixed: [cutFrame(view), headFrame(view), nipFrame(view), sideFrame(view)].flatMap((items, index) => placeFrame(index, items)),
       labels: [
         dimension({ name: "turn-in", from: point(view.end, 0), to: point(view.end, view.turnIn), side: "right", text: words.size(geometry.turnIn), offset: 4 }),
-        leaderAnywhere({ name: "corner distance", text: words.inLines(words.thickness(geometry.cornerDistance)), target: cutMiddle(view), end: "none", directions: [25, 35, 15, 45, 55, 5], reach: 4 }),
+        leaderAnywhere({ name: "corner distance", text: words.inLines(words.thickness(geometry.cornerDistance))[0]!.split(/(?<=^about)\u00a0/), target: cutMiddle(view), end: "none", directions: [25, 35, 15, 45, 55, 5], reach: 4 }),
         leaderAnywhere({ name: "board", text: words.part(spec.board), target: point(view.turnIn + 2, view.end - 3), directions: [300, 310, 290, 320, 330, 270, 250], reach: 5 }),
-        leaderAnywhere({ name: "right side", text: `right side of the ${stuff}`, target: point(frame.right + view.end * 0.6, view.turnIn + view.turnedIn * 0.8), directions: [270, 260, 280, 250, 290], reach: view.end - view.turnIn }),
+        leaderAnywhere({ name: "right side", text: `right side of the ${stuff}`, target: onHeadFlap(view), directions: [270, 260, 280, 250, 290], reach: view.end - view.turnIn }),
         leaderAnywhere({ name: "wrong side", text: [words.part(spec.covering), "wrong side"], target: point(view.turnIn * 0.5, frame.down + view.end - 3), directions: [300, 310, 290, 320], reach: 5 }),
       ],
     };
@@ -105,6 +105,14 @@ function distanceArrow(view: CornerView): readonly PathItem[] {
 
 function cutMiddle(view: CornerView): Point {
   return point(view.turnIn + 1.8, view.turnIn + 1.8);
+}
+
+/** A point on the head's turn-in of the second frame, right of its slanting end. */
+function onHeadFlap({ turnIn, turnedIn, cutReach, end }: CornerView): Point {
+  const past = Math.max(0, cutReach - turnIn);
+  const depth = 0.8;
+  const slant = past + (cutReach - past) * depth;
+  return point(frame.right + (Math.min(slant, end - 2) + end) / 2, turnIn + turnedIn * depth);
 }
 
 function headFrame(view: CornerView): readonly SceneItem[] {

@@ -1,6 +1,7 @@
 // Figure `close-stubs`: where the adhesive goes on an open stub, and one closed stub much enlarged with what it adds to the floor.
 import { polygon, polyline, rectangle } from "../../geometry/path.ts";
 import { point, polar } from "../../geometry/point.ts";
+import type { Point } from "../../geometry/point.ts";
 import { toMillimetres } from "../../units/length.ts";
 import { breakAlong, raggedEnd } from "../breaks.ts";
 import type { DrawFigure, DrawingInput } from "../binding.ts";
@@ -32,11 +33,11 @@ export const drawCloseStubs: DrawFigure<"stub-album"> = (input) => {
   return {
     id: "close-stubs",
     title: "Closing the stubs",
-    caption: `Closing the stubs, seen from the end; do it to ${all}. Open, not to scale: ${words.adhesive("stubs")} goes inside one leaf, which is the outside of the card, ${reach}. `
+    caption: `Closing the stubs, seen from the end; do it to ${all}. Open, not to scale, the card turned over, its outside up: ${words.adhesive("stubs")} goes on one leaf, ${reach}; then the two bases are brought together. `
       + `Closed: section ${scale.name}, shortened. The closed stub is ${closed} thick, and its two base scores stay ${growth} apart.`,
-    alternative: `Two end views of one stub. Open: the two leaves lean together like a roof; ${words.adhesive("stubs")} lies on the hidden side of one leaf, ${reach}; a leaf is ${depth} deep. `
+    alternative: `Two end views of one stub. Open: the card lies with its outside up and the stub is a shallow groove, its crest pointing down; ${words.adhesive("stubs")} lies on the upper side of one leaf, ${reach}; a leaf is ${depth} deep. `
       + `Closed, at ${scale.name}: two leaves of card with the adhesive between them, together ${closed} thick. At the base the middles of the two leaves stand ${growth} apart; so much does each stub add to the folded floor.`,
-    items: viewsBelow([withHeading("open", "Open: adhesive on one leaf", drawOpen(input)), withHeading("closed", "Closed", drawClosed(input, scale))]),
+    items: viewsBelow([withHeading("open", "Turned over and open: adhesive on one leaf", drawOpen(input)), withHeading("closed", "Closed", drawClosed(input, scale))]),
   };
 };
 
@@ -44,33 +45,31 @@ export const drawCloseStubs: DrawFigure<"stub-album"> = (input) => {
 function adhesiveReach(input: DrawingInput<"stub-album">): string {
   const clearance = input.model.geometry.pages.adhesiveClearance;
   const kept = !input.definition.adhesives["stubs"]!.wet && clearance.n > 0n;
-  return kept ? `from ${sectionWords(input).size(clearance)} above the base to the crest` : "from base to crest";
+  return kept ? `from ${sectionWords(input).size(clearance)} off the base to the crest` : "from base to crest";
 }
 
-/** A roof of two leaves, not to scale: the adhesive lies inside the roof, which is the outside of the card. */
+/** The card turned over, one stub opened until its leaves lie nearly flat, not to scale: the adhesive lies on the upper side of one leaf. */
 function drawOpen(input: DrawingInput<"stub-album">): readonly SceneItem[] {
   const words = sectionWords(input);
-  const leaf = 24;
-  const lean = 66;
+  const leaf = 19;
+  const dip = 345;
   const foot = point(0, 0);
-  const crest = polar(foot, leaf, lean);
+  const crest = polar(foot, leaf, dip);
   const rightFoot = point(crest.x * 2, 0);
-  const inward = 1.1;
-  const offset = (at: { x: number; y: number }): { x: number; y: number } => polar(at, inward, lean - 90);
-  const [low, high] = [polar(foot, 2, lean), polar(foot, leaf - 2, lean)];
+  const up = (at: Point, by: number): Point => polar(at, by, dip + 90);
+  const [low, high] = [polar(foot, 2, dip), polar(foot, leaf - 0.6, dip)];
+  const margin = 9;
   const fixed: SceneItem[] = [
-    area(polygon([polar(low, 0.45, lean - 90), polar(high, 0.45, lean - 90), offset(polar(high, 0.5, lean - 90)), offset(polar(low, 0.5, lean - 90))]), "adhesive", "none"),
-    stroke(polyline([point(-14, 0), foot, crest, rightFoot, point(rightFoot.x + 14, 0)]), "outline"),
-    pushArrow(point(foot.x + 1, -10), point(1, 0)),
-    pushArrow(point(rightFoot.x - 1, -10), point(-1, 0)),
+    area(polygon([up(low, 0.45), up(high, 0.45), up(high, 1.5), up(low, 1.5)]), "adhesive", "edge"),
+    stroke(polyline([point(-margin, 0), foot, crest, rightFoot, point(rightFoot.x + margin, 0)]), "outline"),
+    pushArrow(point(-margin - 1, 0), point(1, 0), 6),
+    pushArrow(point(rightFoot.x + margin + 1, 0), point(-1, 0), 6),
   ];
-  const middle = polar(polar(foot, leaf * 0.28, lean), 1, lean - 90);
+  const middle = up(polar(foot, leaf * 0.45, dip), 1);
   return placeEvery(fixed, [
-    preferredLeader({
-      name: "adhesive", text: [...words.adhesiveLines("stubs"), "inside one leaf,", ...adhesiveReach(input).split(/(?<=base) /)],
-      target: middle, directions: [280, 290, 270, 250], reach: 11,
-    }),
-    preferredLeader({ name: "inside", text: ["inside of the book:", "no adhesive"], target: point(-9, 0), end: "arrow", directions: [90, 100, 80], reach: 9 }),
+    preferredLeader({ name: "adhesive", text: [...words.adhesiveLines("stubs"), "on one leaf,", ...adhesiveReach(input).split(/(?<=base) /)], target: middle, directions: [70, 80, 60, 90], reach: 8 }),
+    preferredLeader({ name: "crest", text: "crest, pointing down", target: crest, end: "arrow", directions: [290, 300, 280, 270], reach: 6 }),
+    preferredLeader({ name: "base", text: "base", target: foot, end: "arrow", directions: [250, 260, 240, 270], reach: 6 }),
   ], { bounds: { left: -30, right: 51, top: -100, bottom: 100 } });
 }
 

@@ -139,7 +139,7 @@ function labelsOf(input: Input, map: ClothMap): readonly Placeable[] {
     ...(reach === 0 ? [] : [preferredLeader({
       name: "corner", text: ["corner: cut", "off later"], end: "arrow", target: point(across.size - reach * 0.25, down.size - reach * 0.75), directions: [10, 0, 20, -10, 30, -20], reach: reach * 0.25 + 6,
     })]),
-    grainArrow("grain", "height", [...awayFromTheMiddle(spineStrip), ...besideThePlan(map)]),
+    grainArrow("grain", "height", [...awayFromTheMiddle(spineStrip, [0.72, 0.66, 0.8, 0.3, 0.4, 0.2, 0.5, 0.88, 0.12]), ...besideThePlan(map)]),
   ];
 }
 

@@ -7,13 +7,10 @@ import { printThickness } from "../../units/print-length.ts";
 import type { DrawingInput } from "../binding.ts";
 import { areaLabel, drawLeader } from "../leaders.ts";
 import { placeLabels } from "../place.ts";
-import { area, label, stroke } from "../scene.ts";
+import { area, label, sceneBox, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
 import type { TemplateDraft } from "../template-draft.ts";
 import { placeName, stripHoles } from "./hole-layout.ts";
-
-/** Paper right of the strip for the labels, in millimetres; it is cut off with the rest. */
-const labelRoom = 66;
 
 export function draftHoleTemplate(input: DrawingInput<"stub-album">): TemplateDraft {
   const { definition, model } = input;
@@ -36,24 +33,28 @@ export function draftHoleTemplate(input: DrawingInput<"stub-album">): TemplateDr
         ...drawLeader({ name, target: point(x + arm, y), end: "none", text: `${name}: ${input.number(hole.along)} from head` }, point(Math.max(width, x + arm) + 3, labelHeights[index]!)),
       ];
     }),
-    label("tail", "tail", point(width + 3, height - 1)),
   ];
   const places = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.15, 0.85, 0.1, 0.9].map((part) => height * part);
-  const inside = placeLabels(fixed, [areaLabel("spine edge", "spine edge", places.map((y) => point(2.6, y)), { angle: 90 })]);
-  // On a very short strip with many holes the words stand beside the head.
-  const head = inside.unplaced.length === 0 ? "head" : "head; spine edge to the left";
-  const every = `every hole: diameter ${printThickness(holes[0]!.diameter, definition.units)}, ${input.number(holes[0]!.across)} from spine edge`;
-  const items = [...inside.items, label("head", head, point(width + 3, 3)), label("every hole", every, point(width + 3, 7.5))];
+  // The words stay on the piece; on a very short or narrow strip with many holes they stand beside it.
+  const ends = [["head", 3.4], ["tail", height - 3.4]] as const;
+  const inside = placeLabels(fixed, [
+    ...ends.map(([end, y]) => areaLabel(end, end, [point(5, y), point(width / 2, y), point(width - 5, y), point(width + 7, y)])),
+    areaLabel("spine edge", "spine edge", places.map((y) => point(2.6, y)), { angle: 90 }),
+  ]);
+  const diameter = printThickness(holes[0]!.diameter, { ...definition.units, dual: false });
+  const every = `every hole: diameter ${diameter}, ${input.number(holes[0]!.across)} from spine edge${inside.unplaced.includes("spine edge") ? " (to the left)" : ""}`;
+  const items = [...inside.items, label("every hole", every, point(width + 3, 7.5))];
+  const labelRoom = sceneBox(items)!.right - width + 1;
   return {
     id: "hole-template",
     title: "Hole template for side strip and board",
     book: `${definition.title}, revision ${definition.revision}`,
     use: [
-      "Cut the template out along its heavy outline; the words beside it fall away.",
+      "Cut the template out along its heavy outline; the words beside it fall away. Then turn it over and write “head”, “tail” and “spine edge” on its back where they are on its front.",
       `Measure it: it must be ${input.number(geometry.stripHeight)} × ${input.number(geometry.sideStripWidth)} ${definition.units.governing}, like the side strip.`,
       "Lay it on the covered side strip of the front cover, words up, spine edge to the spine edge, head to head, and tape it down.",
-      "Prick through the middle of every cross with an awl, over a cutting mat.",
-      "For the back cover turn the template over, so that its spine edge lies on the spine edge again, head to head; the pricked holes show the places.",
+      "Prick through the middle of every cross with an awl, lightly, just through the cloth.",
+      "For the back cover turn the template over, its words up that you wrote, spine edge to the spine edge, head to head; the pricked holes show the places.",
     ],
     alternative: `The side strip at true size. ${holes.map((hole) => `${placeName(hole)} hole, diameter ${printThickness(hole.diameter, definition.units)}, ${input.number(hole.along)} from the head and ${input.number(hole.across)} from the spine edge`).join("; ")}. ${input.unitNote}`,
     width: width + labelRoom, height, items,

@@ -41,9 +41,9 @@ export const drawPostSection: DrawFigure<"stub-album"> = (input) => {
     id: "post-section",
     title: "A cover cut through at a post",
     caption: `Section through a cover at a post, ${scale.name}, every layer as thick as it is. All layers together are ${stack}. ${length}; its barrel of ${words.thickness(posts.barrel)} goes through a hole of ${words.thickness(posts.holeDiameter)}. `
-      + `The head goes outside, the cap inside.${hollow ? " The turned-in cloth ends at the post." : ""}`,
+      + `The head goes outside, the cap inside${posts.washers > 0 ? `, with ${washersInWords(posts.washers)} under it` : ""}.${hollow ? " The turned-in cloth ends at the post." : ""}`,
     alternative: `Section through a cover at a post. Layers from the outside to the inside: ${layers.map((layer) => `${layer.text} ${words.thickness(layer.thickness)}`).join("; ")}. Together they are ${stack} thick. `
-      + `The head of the post lies on the outside; its barrel, ${words.thickness(posts.barrel)} across, goes through a hole of ${words.thickness(posts.holeDiameter)}; the cap is screwed in from the inside. ${length}.`,
+      + `The head of the post lies on the outside; its barrel, ${words.thickness(posts.barrel)} across, goes through a hole of ${words.thickness(posts.holeDiameter)}; the cap is screwed in from the inside${posts.washers > 0 ? `, over ${washersInWords(posts.washers)}` : ""}. ${length}.`,
     items: drawCover(input, layers, scale),
   };
 };
@@ -91,12 +91,15 @@ function drawCover(input: DrawingInput<"stub-album">, layers: readonly Layer[], 
     (to > from ? [area(rectangle(from, layer.top, to - from, layer.height), layer.fill, layer.fill === "adhesive" ? "none" : "edge")] : []);
   const isTurnIn = (layer: Layer): boolean => layer.name === "turn-in" || layer.name === "adhesive turn-in";
   const long = posts.length ? mm(posts.length) : bottom;
+  const washer = mm(input.model.geometry.cardThickness);
+  const washers = Array.from({ length: posts.washers }, (_, index) => bottom + index * washer);
   const fixed: SceneItem[] = [
     ...placed.flatMap((layer) => {
       const from = isTurnIn(layer) ? turnedFrom : -reach - 1;
       return [...band(from, -hole, layer), ...band(Math.max(hole, from), reach + 1, layer)];
     }),
     ...raggedEnd(-reach, -0.8, bottom + 0.8, -1), ...raggedEnd(reach, -0.8, bottom + 0.8, 1),
+    ...washers.flatMap((top) => [rectangle(-head, top, head - hole, washer), rectangle(hole, top, head - hole, washer)].map((path) => area(path, "card", "edge"))),
     area(rectangle(-barrel, 0, barrel * 2, long), "metal", "outline"),
     area(rectangle(-barrel * 0.55, long * 0.35, barrel * 1.1, long * 0.65), "plate", "edge"),
     area(rectangle(-head, -headThickness * factor, head * 2, headThickness * factor), "metal", "outline"),
@@ -108,17 +111,21 @@ function drawCover(input: DrawingInput<"stub-album">, layers: readonly Layer[], 
     ...fixed,
     label("outside", "outside of the book", point(-outer - 24, -headThickness * factor - 2.2)),
     label("inside", "inside of the book", point(-outer - 24, low + 5.2)),
-    ...layerLabels(placed, words, reach - 1.6, outer + 3, low),
+    ...layerLabels(placed, words, reach - 1.6, outer + 3, low, washers.length === 0 ? [] : [{ name: "washers", text: washersInWords(posts.washers), middle: bottom + (washers.length * washer) / 2, x: head - 1 }]),
   ], [
-    dimension({ name: "post stack", from: point(-reach, 0), to: point(-reach, bottom), side: "left", text: words.thickness(posts.stack), offset: Math.max(6, head - reach + 5) }),
-    ...(posts.length ? [dimension({ name: "post length", from: point(-head, 0), to: point(-head, long), side: "left", text: words.size(posts.length), offset: Math.max(6, reach - head + 6) + 8 })] : []),
+    dimension({ name: "post stack", from: point(-reach, 0), to: point(-reach, bottom), side: "left", text: words.inLines(words.thickness(posts.stack))[0]!, offset: Math.max(6, head - reach + 5) }),
+    ...(posts.length ? [dimension({ name: "post length", from: point(-head, 0), to: point(-head, long), side: "left", text: words.inLines(words.size(posts.length))[0]!, offset: Math.max(6, reach - head + 6) + 8 })] : []),
     dimension({ name: "hole", from: point(-hole, low), to: point(hole, low), side: "below", text: words.thickness(posts.holeDiameter), offset: 5 }),
   ]);
 }
 
+function washersInWords(count: number): string {
+  return count === 1 ? "washer of card" : `${count} washers of card`;
+}
+
 /** A column of names to the right, in the order of the layers, each with its thickness. */
-function layerLabels(placed: readonly (Layer & { readonly middle: number })[], words: ReturnType<typeof sectionWords>, x: number, column: number, low: number): readonly SceneItem[] {
-  const names = [{ name: "head", text: "head of the post", middle: -1.4, x: 0.8 }, ...placed.map((layer) => ({ name: layer.name, text: `${layer.text}, ${words.thickness(layer.thickness)}`, middle: layer.middle, x })), { name: "cap", text: "cap, screwed in", middle: low - 1.4, x: 0.8 }];
+function layerLabels(placed: readonly (Layer & { readonly middle: number })[], words: ReturnType<typeof sectionWords>, x: number, column: number, low: number, washers: readonly { readonly name: string; readonly text: string; readonly middle: number; readonly x: number }[]): readonly SceneItem[] {
+  const names = [{ name: "head", text: "head of the post", middle: -1.4, x: 0.8 }, ...placed.map((layer) => ({ name: layer.name, text: `${layer.text}, ${words.thickness(layer.thickness)}`, middle: layer.middle, x })), ...washers, { name: "cap", text: "cap, screwed in", middle: low - 1.4, x: 0.8 }];
   const places = spreadPositions(names.map((each) => each.middle), 4.3)!;
   return names.flatMap((each, index) => drawLeader({ name: each.name, text: each.text, target: point(each.x, each.middle) }, point(column, places[index]!)));
 }
