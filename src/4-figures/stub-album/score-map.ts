@@ -4,7 +4,7 @@ import { line, polyline, rectangle } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
 import { toMillimetres } from "../../units/length.ts";
 import type { DrawingInput } from "../binding.ts";
-import { wavyLine } from "../breaks.ts";
+import { breakAlong, wavyLine } from "../breaks.ts";
 import { dimension } from "../dimensions.ts";
 import { placeEvery } from "../figure.ts";
 import type { FigureDraft } from "../figure.ts";
@@ -23,8 +23,8 @@ import type { Datum, ScoreMarks } from "./score-marks.ts";
 
 type Input = DrawingInput<"stub-album">;
 
-/** Heights on paper in millimetres: of the whole card when it carries the figures, of it as an overview, of a band's strip (low when there are many; a mountain fold's dashes still show once). */
-const room = { whole: 90, overview: 25, lowOverview: 12, strip: 13, lowStrip: 10 } as const;
+/** Heights on paper in millimetres: of the whole card when it carries the figures, of the same with the middle of its height left out, of it as an overview, of a band's strip (low when there are many; a mountain fold's dashes still show once). */
+const room = { whole: 62, broken: 46, overview: 25, lowOverview: 12, strip: 13, lowStrip: 10 } as const;
 
 /** Figure `score-map`: running dimensions from the left edge. */
 export function drawScoreMap(input: Input): FigureDraft {
@@ -40,7 +40,8 @@ function drawMap(input: Input, datum: Datum, id: string, title: string): FigureD
   const { model } = input;
   const scores = model.scores.filter((score) => score.part === "card");
   const [width, height] = [toMillimetres(model.geometry.cardWidth), toMillimetres(model.geometry.stripHeight)];
-  const whole = fittingScale(width, height, bandRoom.whole, room.whole);
+  const whole = fittingScale(width, 0, bandRoom.whole, room.whole);
+  const [wholeHeight, isBroken] = height * whole.factor <= room.whole ? [height * whole.factor, false] : [room.broken, true];
   const marks = marksOf(input, datum);
   const texts = scores.map((score) => marks.text(score));
   const pitch = runningPitch(texts, typeFor(texts, smallestType)) + 0.05;
@@ -51,7 +52,7 @@ function drawMap(input: Input, datum: Datum, id: string, title: string): FigureD
   const overview = isWhole ? whole : fittingScale(width, height, bandRoom.whole, isCrowded ? room.lowOverview : room.overview);
 
   const parts = isWhole
-    ? [drawBand(input, datum, marks, bands[0]!, height * whole.factor, "whole")]
+    ? [drawBand(input, datum, marks, bands[0]!, wholeHeight, isBroken ? "broken" : "whole")]
     : [drawOverview(input, scores, overview, datum), ...bands.map((band) => drawBand(input, datum, marks, band, isCrowded ? room.lowStrip : room.strip, "strip"))];
   const stacked = stack(parts, isCrowded ? 2 : 4);
   const foot = sceneBox(stacked)!.bottom + (isCrowded ? 2 : 4);
@@ -59,7 +60,7 @@ function drawMap(input: Input, datum: Datum, id: string, title: string): FigureD
   const legend = legendItems(kinds, { x: 0, y: foot }, sceneBox(stacked)!.right > 100 ? 2 : 1);
   return {
     id, title,
-    caption: `The card, flat, seen from the inside of the book, ${isWhole ? whole.name : `${overview.name}, with ${showsAll(scores, overview) ? "all score lines" : "the crests"} as plain lines; the bands below show its head edge, ${scale ? scale.name : "spaces not to scale"}`}. `
+    caption: `The card, flat, seen from the inside of the book, ${isWhole ? `${whole.name}${isBroken ? ", the middle of its height left out" : ""}` : `${overview.name}, with ${showsAll(scores, overview) ? "all score lines" : "the crests"} as plain lines; the bands below show its head edge, ${scale ? scale.name : "spaces not to scale"}`}. `
       + `Every figure is measured from the ${datum}${datum === "left edge" ? " (the ring at 0)" : " (the ring), to the left and to the right"}, never from the line before it.${datum === "centre line" ? centreWords(scores) : ""} ${input.unitNote}`,
     alternative: `${title} of the flat card, seen from the inside of the book: ${scores.map((score) => `${score.name} ${marks.words(score)}, ${score.fold} fold`).join("; ")}.`,
     items: [...stacked, group("legend", legend)],
@@ -108,7 +109,7 @@ function sizeLabels(input: Input, width: number, height: number, depthBelow: num
 }
 
 /** One band: the strip of card, its score lines, the running dimensions above and the stubs' numbers below. */
-function drawBand(input: Input, datum: Datum, marks: ScoreMarks, band: ScoreBand, height: number, kind: "whole" | "strip"): readonly SceneItem[] {
+function drawBand(input: Input, datum: Datum, marks: ScoreMarks, band: ScoreBand, height: number, kind: "whole" | "broken" | "strip"): readonly SceneItem[] {
   const cardWidth = toMillimetres(input.model.geometry.cardWidth);
   const name = `stubs ${band.firstStub} to ${band.lastStub}`;
   const centre = band.place(cardWidth / 2);
@@ -129,15 +130,16 @@ function drawBand(input: Input, datum: Datum, marks: ScoreMarks, band: ScoreBand
     ...(datum === "centre line" && showsCentre && !centreCrest(band.lines.map(({ score }) => score)) ? [centreLine(centre, -2, height + 1)] : []),
     ...running.items,
     ...stubNumbers(band, height),
+    ...(kind === "broken" ? breakAlong(height * 0.6, -1, band.width + 1) : []),
   ];
   // Shorter words on a low card, none on a very low one: the caption says it in full.
-  const edgeLabel: readonly Placeable[] = band.showsLeftEdge && datum === "left edge" && kind === "whole"
+  const edgeLabel: readonly Placeable[] = band.showsLeftEdge && datum === "left edge" && kind !== "strip"
     ? [{ name: "datum words", candidates: [
-      ...["measure from this edge", "measure from here", "from here"].map((words) => [label("datum words", words, point(-2.2, height / 2), { anchor: "middle", angle: 90 })]),
+      ...["measure from this edge", "measure from here", "from here"].map((words) => [label("datum words", words, point(-2.6, height / 2), { anchor: "middle", angle: 90 })]),
       [],
     ] }]
     : [];
-  const labels = kind === "whole" ? [...sizeLabels(input, band.width, height, 8), ...edgeLabel] : [];
+  const labels = kind !== "strip" ? [...sizeLabels(input, band.width, height, 8), ...edgeLabel] : [];
   return [group(name, placeEvery(fixed, labels))];
 }
 
@@ -145,8 +147,8 @@ function centreLine(x: number, top: number, bottom: number): SceneItem {
   return stroke(line(point(x, top), point(x, bottom)), "centre");
 }
 
-function cardStrip(band: ScoreBand, height: number, kind: "whole" | "strip"): readonly SceneItem[] {
-  if (kind === "whole") return [area(rectangle(0, 0, band.width, height), "none", "outline")];
+function cardStrip(band: ScoreBand, height: number, kind: "whole" | "broken" | "strip"): readonly SceneItem[] {
+  if (kind !== "strip") return [area(rectangle(0, 0, band.width, height), "none", "outline")];
   return [
     stroke(line(point(0, 0), point(band.width, 0)), "outline"),
     stroke(band.showsLeftEdge ? line(point(0, 0), point(0, height)) : wavyLine(point(0, 0), point(0, height)), band.showsLeftEdge ? "outline" : "edge"),
