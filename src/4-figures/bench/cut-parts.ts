@@ -40,11 +40,19 @@ export function drawCutParts(all: DrawingInput, spec: CutPartsSpec = { id: "cut-
   return {
     id: spec.id,
     title: spec.title,
-    caption: `${input.model.parts.length === all.model.parts.length ? allParts : input.model.parts.length === 1 ? spec.title : "The parts"} ${input.model.parts.length === 1 ? "at" : "at one scale,"} ${scale.name}${input.model.parts.some((part) => part.count > 1) ? "; ×2 means two pieces" : ""}. Height along the spine × width. Write the ringed letter on ${input.model.parts.length === 1 ? "it" : "each piece"}.`
+    caption: captionStart(input.model.parts, all.model.parts.length, spec.title, scale)
       + `${broken.length === 0 ? "" : ` Drawn shortened: ${broken.join(", ")}.`}${widened.length === 0 ? "" : ` Drawn wider than they are: ${widened.join(", ")}.`} ${input.unitNote}`,
     alternative: `The parts: ${input.model.parts.map((part) => `${words.part(part.id)}, ${part.count} ${part.count === 1 ? "piece" : "pieces"}, ${words.size(part.height)} high along the spine × ${words.size(part.width)} wide${hasGrain(input, part) ? `, grain along the ${part.grain}` : ""}`).join("; ")}.`,
     items: [...layShelves(shelves), ...legend(input, shelvesHeight(shelves))],
   };
+}
+
+/** What is seen, at which scale, and how to read a size and a letter: in the singular for a single part. */
+function captionStart(shown: readonly Part[], partsInAll: number, title: string, { name }: Scale): string {
+  const isOne = shown.length === 1;
+  const what = isOne ? `${title} at` : `${shown.length === partsInAll ? allParts : "The parts"} at one scale,`;
+  const counts = shown.some((part) => part.count > 1) ? "; ×2 means two pieces" : "";
+  return `${what} ${name}${counts}. Height along the spine × width. Write the ringed letter on ${isOne ? "it" : "each piece"}.`;
 }
 
 interface Layout {
