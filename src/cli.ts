@@ -19,6 +19,7 @@ options
   --content <folder>   where the projects are       (content)
   --output <folder>    where the results go         (dist)
   --html-only          pages only, no PDFs
+  --afresh             build everything anew; otherwise what has not changed since the last build is left as it is
   --tabs <count>       documents printed at a time  (4)
   --port <number>      of the preview               (8080)
   --help               this text
@@ -33,6 +34,7 @@ const optionTypes = {
   content: { type: "string", default: "content" },
   output: { type: "string", default: "dist" },
   "html-only": { type: "boolean", default: false },
+  afresh: { type: "boolean", default: false },
   tabs: { type: "string", default: "4" },
   port: { type: "string", default: "8080" },
   help: { type: "boolean", default: false, short: "h" },
@@ -58,7 +60,7 @@ export async function run(given: readonly string[]): Promise<ExitStatus> {
     // Each command is loaded when it is its turn: most of the program and its packages serve one command only, and loading takes seconds.
     if (command === "check") return await (await import("./build/check.ts")).check({ projects, content, progress });
     if (command === "preview") return await (await import("./preview.ts")).preview({ content, port, progress });
-    return await (await import("./build.ts")).build({ projects, content, output, print: !values["html-only"], tabs, progress, write });
+    return await (await import("./build.ts")).build({ projects, content, output, print: !values["html-only"], afresh: values.afresh, tabs, progress, write });
   } catch (cause) {
     progress.done();
     if (cause instanceof UsageFault) {

@@ -5,9 +5,11 @@ import type { ComputedProject } from "./build/compute.ts";
 import { readContent } from "./build/content.ts";
 import { listBooklets } from "./build/kept.ts";
 import { loadLinearSolver } from "./build/linear-solver.ts";
+import { outcomeOf } from "./build/outcome.ts";
 import { countOf } from "./build/progress.ts";
 import type { Progress } from "./build/progress.ts";
 import { reportProblems } from "./build/report.ts";
+import { assetFolder, copyAssets } from "./5-pages/assets.ts";
 import { makeDocuments } from "./5-pages/documents.ts";
 import { openSite } from "./5-pages/site.ts";
 import type { SiteData } from "./5-pages/site.ts";
@@ -29,13 +31,15 @@ export async function preview({ content, port, progress }: PreviewOptions): Prom
   let data: SiteData = { howTos: [], handouts: [], templateSheets: [], classPlans: [], kitSlips: [], listed: [] };
   const recompute = async (): Promise<void> => {
     const computed = await Promise.all((await readContent(content)).map((project) => computeProject(project, loadLinearSolver)));
+    const outcomes = computed.map(outcomeOf);
     for (const result of computed) if (result.booklets.length > 0) shown.set(result.project.name, result);
     const current = computed.flatMap((result) => shown.get(result.project.name)?.booklets ?? []);
     const kept = current.map(({ definition, folder }) => ({ project: definition.project, folder, title: definition.title, summary: definition.summary }));
-    data = { ...makeDocuments(current, { withPrints: false }), listed: listBooklets(computed, new Set(computed.map((result) => result.project.name)), kept) };
+    data = { ...makeDocuments(current, { withPrints: false }), listed: listBooklets(outcomes, new Set(computed.map((result) => result.project.name)), kept) };
+    await copyAssets(previewFolder);
     await writeResults(current, previewFolder);
     await copyPictures(current, previewFolder);
-    reportProblems(computed, kept, progress);
+    reportProblems(outcomes, kept, progress);
     progress.say(`${countOf(current.length, "book")} shown at http://localhost:${port}/`);
   };
   const site = openSite({
@@ -47,6 +51,7 @@ export async function preview({ content, port, progress }: PreviewOptions): Prom
       // Eleventy cannot read the imports of TypeScript; a change of the sources needs a new start.
       config.setWatchJavaScriptDependencies(false);
       config.addWatchTarget(content);
+      config.addWatchTarget(assetFolder);
       config.setServerOptions({ port, showAllHosts: false });
     },
   });

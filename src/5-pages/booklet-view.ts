@@ -76,7 +76,7 @@ export function viewBooklet(booklet: Booklet, others: readonly Booklet[] = []): 
   return {
     project: definition.project,
     title: definition.title,
-    runningTitle: runningTitle(definition, others.map((other) => other.definition)),
+    runningTitle: runningTitle(definition, others.filter((other) => other.folder === booklet.folder).map((other) => other.definition)),
     subtitle: definition.subtitle,
     summary: definition.summary,
     author: definition.author,

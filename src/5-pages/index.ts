@@ -1,5 +1,6 @@
 // Phase 5: booklets to pages. Eleventy gets the results as data and writes the HTML; plan.json and drawings go beside it.
 import path from "node:path";
+import { copyAssets } from "./assets.ts";
 import { makeDocuments, printJobs } from "./documents.ts";
 import { openSite } from "./site.ts";
 import type { PagesTask, RenderedPages } from "./types.ts";
@@ -14,7 +15,9 @@ export async function renderPages({ booklets, listed, output, withPrints }: Page
   const documents = makeDocuments(booklets, { withPrints });
   const [, pages] = await openSite({ output, data: () => ({ ...documents, listed }) }).write();
   const written = pages.map((page) => path.relative(output, page.outputPath).split(path.sep).join("/"));
+  const assets = await copyAssets(output);
+  const jobs = withPrints ? printJobs(documents, output) : [];
   const files = [...written, ...(await writeResults(booklets, output)), ...(await copyPictures(booklets, output))];
-  await removeLeftovers(booklets, output, new Set(files));
-  return { files: files.sort(), jobs: withPrints ? printJobs(documents, output) : [] };
+  await removeLeftovers(booklets, output, new Set([...files, ...jobs.map((job) => path.relative(output, job.pdf).split(path.sep).join("/"))]));
+  return { files: files.sort(), assets, jobs };
 }

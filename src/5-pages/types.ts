@@ -48,8 +48,11 @@ export interface PrintJob {
   readonly purpose: "document" | "template";
 }
 
-/** What was rendered: the files written, relative to the output folder, and what is left to print (nothing when the pages are not printed). */
+/** What was rendered: files relative to the output folder, and what is left to print (nothing when the pages are not printed). */
 export interface RenderedPages {
+  /** Pages, data, drawings and pictures of the booklets, and the list of all projects. */
   readonly files: readonly string[];
+  /** Style sheets and fonts. */
+  readonly assets: readonly string[];
   readonly jobs: readonly PrintJob[];
 }

@@ -31,15 +31,14 @@ export async function copyPictures(booklets: readonly Booklet[], output: string)
 }
 
 /**
- * Removes what an earlier build left in the folders of these booklets and this one did not write.
- * Old PDFs go as well: a print-out with other sizes than its page is worse than a missing one.
+ * Removes what an earlier build left in the folders of these booklets and this one neither wrote nor is going to print.
  */
-export async function removeLeftovers(booklets: readonly Booklet[], output: string, written: ReadonlySet<string>): Promise<void> {
+export async function removeLeftovers(booklets: readonly Booklet[], output: string, wanted: ReadonlySet<string>): Promise<void> {
   for (const { definition } of booklets) {
     const found = await readdir(path.join(output, definition.project), { recursive: true, withFileTypes: true });
     for (const entry of found.filter((candidate) => !candidate.isDirectory())) {
       const file = path.join(entry.parentPath, entry.name);
-      if (!written.has(path.relative(output, file).split(path.sep).join("/"))) await rm(file);
+      if (!wanted.has(path.relative(output, file).split(path.sep).join("/"))) await rm(file);
     }
   }
 }

@@ -17,7 +17,7 @@ export interface BrowserCandidate {
 }
 
 /** A running browser, or why there is none: one line for each place that was tried. */
-export type StartedBrowser = { readonly browser: Browser; readonly origin: BrowserOrigin } | { readonly missing: string };
+export type StartedBrowser = { readonly browser: Browser; readonly origin: BrowserOrigin; readonly version: string } | { readonly missing: string };
 
 /** Page counters in margin boxes came with Chrome 131 (Chrome's release notes). An older browser would leave out every page number. */
 const oldestVersion = 131;
@@ -47,7 +47,7 @@ export async function startBrowser(surroundings: Surroundings = thisComputer): P
   const refusals: string[] = [];
   for (const candidate of listBrowsers(surroundings)) {
     try {
-      return { browser: await start(candidate), origin: candidate.origin };
+      return { ...(await start(candidate)), origin: candidate.origin };
     } catch (cause) {
       refusals.push(`${candidate.name}: ${whyNot(cause)}`);
     }
@@ -61,7 +61,7 @@ function whyNot(cause: unknown): string {
   return words.includes("Target closed") ? "stops as soon as it is started (a library of the system may be missing)" : words;
 }
 
-async function start(candidate: BrowserCandidate): Promise<Browser> {
+async function start(candidate: BrowserCandidate): Promise<{ readonly browser: Browser; readonly version: string }> {
   const { executable, environment } = await candidate.find();
   const browser = await puppeteer.launch({
     executablePath: executable,
@@ -73,7 +73,7 @@ async function start(candidate: BrowserCandidate): Promise<Browser> {
     defaultViewport: { width: 1000, height: 1000, deviceScaleFactor: 1 },
   });
   const version = await browser.version();
-  if (Number(/\/(\d+)\./.exec(version)?.[1]) >= oldestVersion) return browser;
+  if (Number(/\/(\d+)\./.exec(version)?.[1]) >= oldestVersion) return { browser, version };
   await browser.close();
   throw new Error(`${version} is too old, ${oldestVersion} or later will do`);
 }

@@ -14,7 +14,7 @@ export interface PrintOptions {
   /** How many pages are printed at the same time. */
   readonly tabs: number;
   /** Called after each job, printed or not. */
-  onProgress(done: number, total: number, job: PrintJob): void;
+  onProgress(done: number, job: PrintJob): void;
   /** The output folder, the only place that pages may load from. When left out: the folder above each page's own. */
   readonly folder?: string;
   /** Starts the browser; tests put in their own. */
@@ -22,25 +22,27 @@ export interface PrintOptions {
 }
 
 /**
- * Prints every job; results come in the order of the jobs. Never throws for a job: a page that cannot be printed has its `failure` in words, leaves
+ * Prints every job, also of those that are still being made; results come in the order of the jobs. Never throws for a job: a page that cannot be printed has its `failure` in words, leaves
  * what an earlier build printed untouched, and does not stop the others. Without a browser every job fails with the same words.
  */
-export async function printPages(jobs: readonly PrintJob[], options: PrintOptions): Promise<readonly PrintResult[]> {
-  if (jobs.length === 0) return [];
+export async function printPages(jobs: Iterable<PrintJob> | AsyncIterable<PrintJob>, options: PrintOptions): Promise<readonly PrintResult[]> {
   const started = await (options.start ?? startBrowser)();
   const results: PrintResult[] = [];
-  let next = 0;
+  // One iterator for all tabs: each takes the next job when it is free.
+  const waiting = Symbol.asyncIterator in jobs ? jobs[Symbol.asyncIterator]() : jobs[Symbol.iterator]();
+  let taken = 0;
   let done = 0;
   const work = async (): Promise<void> => {
-    for (let index = next++; index < jobs.length; index = next++) {
-      const job = jobs[index]!;
-      results[index] = "missing" in started ? { job, pages: 0, milliseconds: 0, failure: started.missing } : await printJob(started.browser, job, options.folder);
+    for (let next = await waiting.next(); !next.done; next = await waiting.next()) {
+      const job = next.value;
+      const index = taken++;
+      results[index] = "missing" in started ? { job, pages: 0, loaded: [], milliseconds: 0, failure: started.missing } : await printJob(started.browser, job, options.folder);
       done += 1;
-      options.onProgress(done, jobs.length, job);
+      options.onProgress(done, job);
     }
   };
   try {
-    await Promise.all(Array.from({ length: Math.max(1, Math.min(options.tabs, jobs.length)) }, work));
+    await Promise.all(Array.from({ length: Math.max(1, options.tabs) }, work));
   } finally {
     if (!("missing" in started)) await started.browser.close().catch(() => undefined);
   }
@@ -49,14 +51,14 @@ export async function printPages(jobs: readonly PrintJob[], options: PrintOption
 
 async function printJob(browser: Browser, job: PrintJob, givenFolder: string | undefined): Promise<PrintResult> {
   const begin = performance.now();
-  const result = (pages: number, failure: string | null): PrintResult => ({ job, pages, milliseconds: performance.now() - begin, failure });
+  const result = (pages: number, failure: string | null, loaded: readonly string[] = []): PrintResult => ({ job, pages, loaded, milliseconds: performance.now() - begin, failure });
   try {
     const folder = realpathSync(givenFolder ?? folderOf(job.html));
-    const { pdf: raw, words } = await printTab(browser, job.html, folder);
+    const { pdf: raw, words, loaded } = await printTab(browser, job.html, folder);
     const metadata = { title: job.title, author: job.author, language: job.language, isTemplate: job.purpose === "template" };
     const { pdf, pages } = await mendPdf(raw, metadata, { html: job.html, pdf: job.pdf, folder }, words);
     await writeWhole(job.pdf, pdf);
-    return result(pages, null);
+    return result(pages, null, loaded);
   } catch (cause) {
     return result(0, firstLine(cause));
   }

@@ -4,24 +4,28 @@ import path from "node:path";
 import { fileURLToPath } from "node:url";
 import type { HTTPRequest, Page } from "puppeteer";
 
-/** What a page asked for in vain; filled while the page loads. */
-export interface RefusedRequests {
+/** What a page asked for, and what of it in vain; filled while the page loads. */
+export interface PageRequests {
   /** Addresses outside the output folder. */
   readonly refused: ReadonlySet<string>;
   /** Files of the output folder that could not be read. */
   readonly missing: ReadonlySet<string>;
+  /** Files of the output folder that it got. */
+  readonly loaded: ReadonlySet<string>;
 }
 
 /** Refuses every request of the page but those for files below `folder`, and keeps a note of each one that was refused or failed. */
-export async function refuseRequests(page: Page, folder: string): Promise<RefusedRequests> {
+export async function refuseRequests(page: Page, folder: string): Promise<PageRequests> {
   const refused = new Set<string>();
   const missing = new Set<string>();
+  const loaded = new Set<string>();
   const root = realpathSync(folder);
   await page.setRequestInterception(true);
   page.on("request", (request) => {
     if (request.isInterceptResolutionHandled()) return;
     const allowed = isFileBelow(request.url(), root);
-    if (!allowed) refused.add(shown(request.url()));
+    if (allowed) loaded.add(fileName(request, root));
+    else refused.add(shown(request.url()));
     // A page that is gone cannot be answered; its loading fails with a message of its own.
     void (allowed ? request.continue() : request.abort("accessdenied")).catch(() => undefined);
   });
@@ -29,11 +33,11 @@ export async function refuseRequests(page: Page, folder: string): Promise<Refuse
     if (!isFileBelow(request.url(), root)) return;
     missing.add(`${fileName(request, root)} (${request.failure()?.errorText ?? "no reason given"})`);
   });
-  return { refused, missing };
+  return { refused, missing, loaded };
 }
 
 /** The same in words, in an order that does not depend on which request came first; null when nothing was asked for in vain. */
-export function describeRefusals({ refused, missing }: RefusedRequests): string | null {
+export function describeRefusals({ refused, missing }: Pick<PageRequests, "refused" | "missing">): string | null {
   const reasons = [
     ...(refused.size > 0 ? [`the page asks for ${[...refused].toSorted().join(", ")}: refused, only files of the output folder are printed`] : []),
     ...(missing.size > 0 ? [`the page needs ${[...missing].toSorted().join(", ")}: cannot be read`] : []),

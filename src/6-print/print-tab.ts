@@ -12,6 +12,8 @@ const printMilliseconds = 180_000;
 
 /** The PDF as the browser made it, with what it cannot say itself. */
 export interface TabPrint {
+  /** The files that the page loaded, below the output folder. */
+  readonly loaded: readonly string[];
   readonly pdf: Uint8Array;
   readonly words: PageWords;
 }
@@ -26,13 +28,13 @@ export async function printTab(browser: Browser, html: string, folder: string): 
     if (print instanceof Error) throw print;
     const refusals = describeRefusals(requests);
     if (refusals !== null) throw new Error(refusals);
-    return print;
+    return { ...print, loaded: [...requests.loaded].toSorted() };
   } finally {
     await page.close().catch(() => undefined);
   }
 }
 
-async function loadAndPrint(page: Page, html: string): Promise<TabPrint> {
+async function loadAndPrint(page: Page, html: string): Promise<Omit<TabPrint, "loaded">> {
   // Pages for print hold no scripts; were there any, they could look at the clock.
   await page.setJavaScriptEnabled(false);
   await page.emulateMediaType("print");

@@ -1,8 +1,8 @@
 // Which projects a command means, and what is wrong with a command that cannot be carried out.
 import { nearestOf } from "../problems/nearest.ts";
-import type { ComputedProject } from "./compute.ts";
-import type { ProjectFolder } from "./content.ts";
 import type { Problem } from "../problems/problem.ts";
+import type { ProjectFolder } from "./content.ts";
+import type { ProjectOutcome } from "./outcome.ts";
 
 /** A command that makes no sense as given: the reader of the command line is told, and the exit status is 2. */
 export class UsageFault extends Error {}
@@ -23,22 +23,19 @@ export function chooseProjects(asked: readonly string[], known: readonly Project
   return new Set(asked);
 }
 
-/** Two books that would be written into the same folder: a variant and a project with its name. */
-export function findClashes(computed: readonly ComputedProject[]): readonly Problem[] {
+/**
+ * Two books that would be written into the same folder: a variant and a project with its name. Asked for one project after the other, in order, it gives
+ * the problems of the later one.
+ */
+export function openClaims(): (project: Pick<ProjectOutcome, "name" | "file" | "makes">) => readonly Problem[] {
   const owners = new Map<string, string>();
-  const problems: Problem[] = [];
-  for (const { project, definitions } of computed) {
-    for (const definition of definitions) {
-      const owner = owners.get(definition.project);
-      if (owner !== undefined) {
-        problems.push({
-          code: "keys-exclude", severity: "error", place: { file: definition.file, span: null },
-          message: `${project.name} and ${owner} both make the folder "${definition.project}"`,
-          hint: "rename the variant or the project's folder",
-        });
-      }
-      owners.set(definition.project, project.name);
-    }
-  }
-  return problems;
+  return ({ name, file, makes }) => makes.flatMap((folder): Problem[] => {
+    const owner = owners.get(folder);
+    owners.set(folder, name);
+    return owner === undefined || file === null ? [] : [{
+      code: "keys-exclude", severity: "error", place: { file, span: null },
+      message: `${name} and ${owner} both make the folder "${folder}"`,
+      hint: "rename the variant or the project's folder",
+    }];
+  });
 }

@@ -1,9 +1,8 @@
 // What earlier builds left in the output: read from the plan.json files there, so that nothing else has to be remembered.
 import { readdir, readFile, rm } from "node:fs/promises";
 import path from "node:path";
-import { runningTitle } from "../5-pages/running-title.ts";
 import type { ListedBooklet } from "../5-pages/types.ts";
-import type { ComputedProject } from "./compute.ts";
+import type { ProjectOutcome } from "./outcome.ts";
 
 /** One folder of the output that an earlier build made. */
 export interface KeptBooklet {
@@ -26,34 +25,31 @@ export async function readKept(output: string): Promise<readonly KeptBooklet[]> 
  * The lines of the list of projects: everything built now is fresh; what has problems is stale where an earlier build left pages, else missing;
  * what was not asked for this time is listed as it stands.
  */
-export function listBooklets(computed: readonly ComputedProject[], asked: ReadonlySet<string>, kept: readonly KeptBooklet[]): readonly ListedBooklet[] {
-  return computed.flatMap((result) => {
-    const { project, booklets, definitions } = result;
-    const before = kept.filter((booklet) => booklet.folder === project.name);
-    if (booklets.length === 0) {
-      if (before.length === 0) return [listed(project.name, definitions[0]?.title ?? project.name, definitions[0]?.summary ?? "", "missing")];
-      return before.map(({ project: name, title, summary }) => listed(name, title, summary, "stale"));
+export function listBooklets(outcomes: readonly ProjectOutcome[], asked: ReadonlySet<string>, kept: readonly KeptBooklet[]): readonly ListedBooklet[] {
+  return outcomes.flatMap(({ name, title, summary, books }): readonly ListedBooklet[] => {
+    const before = kept.filter((booklet) => booklet.folder === name);
+    if (books.length === 0) {
+      if (before.length === 0) return [{ project: name, title, summary, state: "missing" }];
+      return before.map((booklet) => ({ project: booklet.project, title: booklet.title, summary: booklet.summary, state: "stale" }));
     }
-    return booklets.map(({ definition }) => {
-      const isThere = asked.has(project.name) || before.some((booklet) => booklet.project === definition.project);
-      return listed(definition.project, runningTitle(definition, definitions), definition.summary, isThere ? "fresh" : "missing");
+    return books.map((book) => {
+      const isThere = asked.has(name) || before.some((booklet) => booklet.project === book.project);
+      return { project: book.project, title: book.title, summary: book.summary, state: isThere ? "fresh" : "missing" };
     });
   });
 }
 
 /** Removes the folders that no project makes any more: of projects taken out of `content/` and of variants that are gone. */
-export async function removeOrphans(computed: readonly ComputedProject[], kept: readonly KeptBooklet[], output: string): Promise<void> {
-  const folders = new Map(computed.map((result) => [result.project.name, result]));
+export async function removeOrphans(outcomes: readonly ProjectOutcome[], kept: readonly KeptBooklet[], output: string): Promise<void> {
+  const folders = new Map(outcomes.map((outcome) => [outcome.name, outcome]));
   const isOrphan = ({ project, folder }: KeptBooklet): boolean => {
-    const result = folders.get(folder);
-    if (!result) return true;
-    return result.booklets.length > 0 && !result.booklets.some(({ definition }) => definition.project === project);
+    // A project may have taken over the folder that another one's variant had.
+    if (outcomes.some(({ name, books }) => name !== folder && books.some((book) => book.project === project))) return false;
+    const outcome = folders.get(folder);
+    if (!outcome) return true;
+    return outcome.books.length > 0 && !outcome.books.some((book) => book.project === project);
   };
   for (const { project } of kept.filter(isOrphan)) await rm(path.join(output, project), { recursive: true });
-}
-
-function listed(project: string, title: string, summary: string, state: ListedBooklet["state"]): ListedBooklet {
-  return { project, title, summary, state };
 }
 
 async function readPlan(output: string, name: string): Promise<KeptBooklet | null> {

@@ -19,8 +19,8 @@ export interface Workshop {
   readonly output: string;
   /** Changes the text of a project's definition. */
   edit(project: string, change: (text: string) => string): Promise<void>;
-  /** Copies the demo project under another name. */
-  add(project: string): Promise<void>;
+  /** Copies a demo project under another name. */
+  add(project: string, from?: string): Promise<void>;
   /** Runs the command line on this content and output. */
   run(...given: string[]): Promise<{ readonly status: number; readonly said: string; readonly wrote: string }>;
   read(file: string): Promise<string>;
@@ -36,7 +36,7 @@ export async function openWorkshop(...projects: string[]): Promise<Workshop> {
   const workshop: Workshop = {
     content,
     output,
-    add: (project) => cp(path.join(root, "content", demo), path.join(content, project), { recursive: true }),
+    add: (project, from = demo) => cp(path.join(root, "content", from), path.join(content, project), { recursive: true }),
     edit: async (project, change) => {
       const file = path.join(content, project, "project.yaml");
       await writeFile(file, change(await readFile(file, "utf8")));

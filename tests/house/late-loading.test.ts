@@ -1,19 +1,7 @@
 // House rule: what a command may not need is loaded when it is needed; help and a mistyped command answer at once.
 import { expect, test } from "vitest";
-import ts from "typescript";
 import { readProjectFile } from "./project-files.ts";
-import { importsOf, parseSource } from "./source-file.ts";
-import type { SourceFile } from "./source-file.ts";
-
-/** A file's imports that are carried out when it is loaded: no types, no `import()`. */
-function loadedWith(file: SourceFile): readonly string[] {
-  const statements = file.tree.statements.filter((statement) => {
-    if (ts.isImportDeclaration(statement)) return statement.importClause?.phaseModifier !== ts.SyntaxKind.TypeKeyword;
-    return ts.isExportDeclaration(statement) && !statement.isTypeOnly;
-  });
-  const alone = parseSource(file.path, statements.map((statement) => statement.getText(file.tree)).join("\n"));
-  return importsOf(alone).map(({ target, from }) => target ?? from);
-}
+import { loadedWith, parseSource } from "./source-file.ts";
 
 /** Everything that is loaded with a file of ours, packages by their name. */
 function closureOf(first: string): ReadonlySet<string> {
@@ -36,6 +24,10 @@ test("neither a phase nor a package is loaded with the command line", () => {
 
 test("nor with the command check, before it is clear what is to be checked", () => {
   expect(heavyIn("src/build/check.ts")).toEqual([]);
+});
+
+test("nor with a build, before it is clear that anything has changed, but for the titles of lists", () => {
+  expect(heavyIn("src/build.ts")).toEqual(["src/5-pages/running-title.ts"]);
 });
 
 test("the rule finds a phase behind another file", () => {

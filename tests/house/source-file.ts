@@ -70,6 +70,16 @@ function importedBy(node: ts.Node): ts.Expression | null {
   return null;
 }
 
+/** A file's imports that are carried out when it is loaded: no types, no `import()`. */
+export function loadedWith(file: SourceFile): readonly string[] {
+  const statements = file.tree.statements.filter((statement) => {
+    if (ts.isImportDeclaration(statement)) return statement.importClause?.phaseModifier !== ts.SyntaxKind.TypeKeyword;
+    return ts.isExportDeclaration(statement) && !statement.isTypeOnly;
+  });
+  const alone = parseSource(file.path, statements.map((statement) => statement.getText(file.tree)).join("\n"));
+  return importsOf(alone).map(({ target, from }) => target ?? from);
+}
+
 /** Names that a file declares and exports; names passed on from another file have their comment there and are not listed. */
 export function exportsOf(file: SourceFile): readonly ExportOf[] {
   return file.tree.statements.flatMap((statement): readonly ExportOf[] => {
