@@ -2,9 +2,9 @@
 import type { PlanBinding } from "./binding.ts";
 import { checkPrint, cutParts } from "./bench/preparation.ts";
 import { coverBoards, pierceBoards } from "./link-stitch/covers.ts";
-import { makeSections } from "./link-stitch/sections.ts";
 import { sewBook } from "./link-stitch/sewing.ts";
 import { linkStitchTerms, linkStitchTroubles } from "./link-stitch/words.ts";
+import { makeSections } from "./sewing/sections.ts";
 
 export const plan: PlanBinding<"link-stitch"> = (context) => {
   const { model } = context;
@@ -18,7 +18,7 @@ export const plan: PlanBinding<"link-stitch"> = (context) => {
         minutes: 15 + 3 * others + Math.ceil(folios / 3),
       }),
       checkPrint(context, "boards"),
-      ...coverBoards(context), ...makeSections(context), ...pierceBoards(context), ...sewBook(context),
+      ...coverBoards(context), ...makeSections({ ...model.geometry, say: context.say }), ...pierceBoards(context), ...sewBook(context),
     ],
     troubles: linkStitchTroubles(context),
     terms: linkStitchTerms(context),

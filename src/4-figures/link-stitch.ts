@@ -10,11 +10,11 @@ import { drawTurnIn } from "./bench/turn-in.ts";
 import { draftBoardTemplate, drawBoardHoles } from "./link-stitch/board-holes.ts";
 import { drawFinishedBook, drawNamedParts } from "./link-stitch/finished-book.ts";
 import { drawPierceBoards } from "./link-stitch/pierce-boards.ts";
-import { drawFoldSections, drawPierceSections, drawTrimSections } from "./link-stitch/section-making.ts";
+import { drawFoldSections, drawPierceSections, drawTrimSections } from "./sewing/section-making.ts";
 import { drawFirstSection, drawLastSection, drawLaterSections, drawSecondSection } from "./link-stitch/sewing-steps.ts";
 import { drawSpineSection } from "./link-stitch/spine-section.ts";
-import { draftStationTemplate, drawStationLayout } from "./link-stitch/stations.ts";
-import { drawThreadLengths } from "./link-stitch/thread-lengths.ts";
+import { draftStationTemplate, drawStationLayout } from "./sewing/stations.ts";
+import { drawThreadLengths } from "./sewing/thread-lengths.ts";
 
 export const drawings: BindingDrawings<"link-stitch"> = {
   figures: {
@@ -33,13 +33,13 @@ export const drawings: BindingDrawings<"link-stitch"> = {
       const { lining } = input.model.geometry;
       return lining ? drawLinedBoard(input, { id: "lining", title: "Lining the inside of a board", lining: "lining-paper", board: "boards", inset: lining.inset }) : null;
     },
-    "fold-sections": drawFoldSections,
-    "trim-sections": drawTrimSections,
-    "station-layout": drawStationLayout,
-    "pierce-sections": drawPierceSections,
+    "fold-sections": (input) => drawFoldSections(input, input.model.geometry.text),
+    "trim-sections": (input) => drawTrimSections(input, input.model.geometry.text),
+    "station-layout": (input) => drawStationLayout(input, input.model.geometry),
+    "pierce-sections": (input) => drawPierceSections(input.model.geometry.stations.length),
     "board-holes": drawBoardHoles,
     "pierce-boards": drawPierceBoards,
-    "thread-lengths": drawThreadLengths,
+    "thread-lengths": (input) => drawThreadLengths(input, "sections and two covers and one more times the page height"),
     "sew-first-section": drawFirstSection,
     "sew-second-section": drawSecondSection,
     "sew-later-sections": drawLaterSections,
@@ -49,7 +49,7 @@ export const drawings: BindingDrawings<"link-stitch"> = {
     "named-parts": drawNamedParts,
   },
   templates: {
-    "station-template": draftStationTemplate,
+    "station-template": (input) => draftStationTemplate(input, input.model.geometry),
     "board-template": draftBoardTemplate,
     "corner-template": (input) => {
       const { covered, turnIn, cornerDistance } = input.model.geometry;

@@ -8,8 +8,8 @@ import { findDeviations, findEdgeFaults, findGrainFaults } from "../findings.ts"
 import type { Ledger } from "../ledger.ts";
 import { findThreadFaults } from "../sewing/findings.ts";
 import type { Thread } from "../sewing/types.ts";
-import { findTextBlockFaults } from "../text-block/findings.ts";
-import { findStationFaults } from "../text-block/stations.ts";
+import { findTextBlockFaults, findThickSections } from "../text-block/findings.ts";
+import { findEndStationFaults, findStationFaults } from "../text-block/stations.ts";
 import { findCutFaults, findPiercingFaults } from "../tool-findings.ts";
 import type { Piercing } from "../tool-findings.ts";
 import type { Finding, Hole, Part } from "../types.ts";
@@ -29,7 +29,7 @@ export function findFaults(evidence: Evidence): readonly Finding[] {
   const { definition, ledger, geometry, parts, holes } = evidence;
   return [
     ...stationFaults(evidence), ...boardFaults(evidence), ...coveringFaults(evidence),
-    ...findTextBlockFaults(geometry.text, definition, ledger), ...findStationFaults(geometry.stations, definition, "book/sewing", ledger),
+    ...findTextBlockFaults(geometry.text, definition, ledger), ...findThickSections(geometry.text, definition), ...findStationFaults(geometry.stations, definition, "book/sewing", ledger), ...findEndStationFaults(geometry.stationEnds, definition, "book/sewing"),
     ...findThreadFaults(evidence.thread, definition.book.thread.needleful, definition, "book/thread/needleful"),
     ...findEdgeFaults(holes.filter(({ part }) => part === "boards"), parts, definition, { path: "book/boards/hole distance", remedy: "set the holes further from the edge, or make them smaller" }),
     ...findCutFaults(parts, definition), ...findPiercingFaults([boardPiercing(evidence)], definition),
@@ -42,14 +42,7 @@ function boardPiercing({ geometry, parts, holes }: Evidence): Piercing {
   return { where: "boards", part: parts.find(({ id }) => id === "boards")!, holes: holes.filter(({ part }) => part === "boards"), from: ["head", "tail", "spine-side edge"], thickness: geometry.coverThickness };
 }
 
-/** A section thicker than this is hard to pierce and pulls its outer sheets short: common practice, no source. */
-const thickestSection = mm(4);
-/** Nearer to head or tail the thread tears out of the fold: common practice, no source, 10 to 20 mm. */
-const leastEnd = mm(8);
-
-function stationFaults({ definition, geometry }: Evidence): readonly Finding[] {
-  const size = (length: Length): string => printLength(length, definition.units);
-  const thickness = (length: Length): string => printThickness(length, definition.units);
+function stationFaults({ geometry }: Evidence): readonly Finding[] {
   const found: Finding[] = [];
   if (geometry.needles === 2 && geometry.stations.length % 2 === 1) {
     found.push({
@@ -57,23 +50,6 @@ function stationFaults({ definition, geometry }: Evidence): readonly Finding[] {
       message: `two needles work on pairs of stations, and ${geometry.stations.length} stations leave one over`,
       consequence: "the last station would have no thread",
       remedy: `take ${geometry.stations.length - 1 < 2 ? "" : `${geometry.stations.length - 1} or `}${geometry.stations.length + 1} stations, or one curved needle`,
-    });
-  }
-  for (const [end, distance] of [["head", geometry.stationEnds.head], ["tail", geometry.stationEnds.tail]] as const) {
-    if (!isLess(distance, leastEnd)) continue;
-    found.push({
-      code: "station-near-edge", severity: "warn", where: "sewing stations", path: `book/sewing/station from ${end}`,
-      message: `the station at the ${end} is ${size(distance)} from the edge of the pages; at least ${size(leastEnd)} are needed`,
-      consequence: "the thread tears out of the fold when the book is opened",
-      remedy: `set it further in; 10 to 20 mm are usual`,
-    });
-  }
-  if (isLess(thickestSection, geometry.text.sectionThickness)) {
-    found.push({
-      code: "section-too-thick", severity: "warn", where: "sections", path: "book/text block/folded sheets",
-      message: `a section is ${thickness(geometry.text.sectionThickness)} thick, more than ${thickness(thickestSection)}`,
-      consequence: "the awl wanders, the holes of inner and outer sheets miss each other, and the stitches gape",
-      remedy: "take fewer folded sheets in a section and more sections, or thinner paper",
     });
   }
   return found;

@@ -29,3 +29,17 @@ export function findTextBlockFaults(block: TextBlock, definition: Pick<Definitio
     remedy: `make the trim allowance at least ${thickness(block.creep)}, or take fewer sheets in a section`,
   }];
 }
+
+/** A section thicker than this is hard to pierce and pulls its outer sheets short: common practice, no source. */
+const thickestSection = mm(4);
+
+/** A section that is too thick to be pierced straight. */
+export function findThickSections({ sectionThickness }: TextBlock, { units }: Pick<Definition, "units">): readonly Finding[] {
+  if (!isLess(thickestSection, sectionThickness)) return [];
+  return [{
+    code: "section-too-thick", severity: "warn", where: "sections", path: "book/text block/folded sheets",
+    message: `a section is ${printThickness(sectionThickness, units)} thick, more than ${printThickness(thickestSection, units)}`,
+    consequence: "the awl wanders, the holes of inner and outer sheets miss each other, and the stitches gape",
+    remedy: "take fewer folded sheets in a section and more sections, or thinner paper",
+  }];
+}

@@ -2,8 +2,9 @@
 import { piecesToCut } from "../../2-model/sewing/thread.ts";
 import type { DraftStep, PlanContext } from "../binding.ts";
 import type { ToolId } from "../../catalogue/tools.ts";
-import { needleTable } from "./needle-table.ts";
-import { joinSentences } from "./joins.ts";
+import { linkStitchWords } from "./needle-words.ts";
+import { needleTable } from "../sewing/needle-table.ts";
+import { joinSentences } from "../sewing/joins.ts";
 
 /** The steps from the cut thread to the finished book. */
 export function sewBook(context: PlanContext<"link-stitch">): readonly DraftStep[] {
@@ -73,7 +74,7 @@ function sewFirst(context: PlanContext<"link-stitch">): DraftStep {
       "Cross over inside: the needle from station 1 comes out at 2, the one from 2 at 1. Lay section 2 on and take each once under the stitch below and straight up to section 2.",
       ...(last > 2 ? [`Sew the other ${last === 4 ? "pair" : "pairs"} of stations in the same way, each with its own length.`] : []),
     ]), ...joinSentences(model.thread!, 1, 1)],
-    table: needleTable(model.thread!.paths[0]!, 1),
+    table: needleTable(model.thread!.paths[0]!, 1, linkStitchWords),
     sizes: [{ label: "thread left inside", text: needles === 1 ? tail : "none: both halves equally long" }],
     minutes: 10 + 5 * last, figure: "sew-first-section",
     check: "The board opens like a door and the section cannot be shifted on it; nothing is loose on the outside.",
@@ -101,7 +102,7 @@ function sewSecond(context: PlanContext<"link-stitch">): DraftStep {
       "Lay section 3 on, head to head, and take each thread straight up to section 3.",
       ...(last > 2 ? ["Do the other pairs of stations before you go on to section 3."] : []),
     ]), ...joinSentences(model.thread!, 2, 2)],
-    table: needleTable(model.thread!.paths[0]!, 2), sizes: [{ label: "stations", text: String(last) }],
+    table: needleTable(model.thread!.paths[0]!, 2, linkStitchWords), sizes: [{ label: "stations", text: String(last) }],
     minutes: 8 + 2 * last, figure: "sew-second-section",
     check: `At every station${needles === 1 && last > 2 ? " between the ends" : ""} a little loop hangs in the stitch below; sections 1 and 2 lie close together.`,
     mistake: { sign: "A link is missing.", repair: `Draw the thread back to that station with the eye of the needle, link there, and sew on. Later, when section ${Math.min(4, text.sections)} is on, it cannot be reached any more.` },
@@ -128,7 +129,7 @@ function sewLater(context: PlanContext<"link-stitch">): DraftStep {
       until === 3 ? `Leave the needles hanging: section ${text.sections} goes on together with the back board.` : `Lay the next section on and climb straight up to it. Go on like this to section ${until}; sew all pairs of a section before the next is laid on.`,
       "Press the sections down with your thumb before you pull each link tight.",
     ]), ...joinSentences(model.thread!, 3, until)],
-    table: needleTable(model.thread!.paths[0]!, 3),
+    table: needleTable(model.thread!.paths[0]!, 3, linkStitchWords),
     sizes: [{ label: "each section adds to the spine", text: say.about(say.thickness(sectionPitch)) }],
     minutes: Math.ceil((until - 2) * (4 + 1.5 * last)), figure: "sew-later-sections",
     check: "From outside the links stand in upright chains, one above each station, and the sections are level at the head.",
@@ -155,7 +156,7 @@ function sewLast(context: PlanContext<"link-stitch">): DraftStep {
       "Take each thread from its climb round the board’s spine edge and along its outside to the hole of the same number, in there, and once round the thread on the board’s edge.",
       `Go in at the same station of section ${sections}. Tie the two ends of each pair to each other inside the fold with two half knots, and cut them off ${say.size(definition.book.thread.tail)} from the knot.`,
     ]), ...joinSentences(model.thread!, sections, sections)],
-    table: needleTable(model.thread!.paths[0]!, model.thread!.paths[0]!.passes.length),
+    table: needleTable(model.thread!.paths[0]!, model.thread!.paths[0]!.passes.length, linkStitchWords),
     sizes: [{ label: "thread left after the knot", text: say.size(definition.book.thread.tail) }],
     minutes: 12 + 5 * stations.length, figure: "sew-last-section",
     check: "Both boards stand alike: the thread lies in straight lines from hole to edge, and the back board opens like the front one.",

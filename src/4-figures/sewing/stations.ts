@@ -2,6 +2,8 @@
 import { circle, line, rectangle } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
 import { spreadPositions } from "../../geometry/spread.ts";
+import type { TextBlock } from "../../2-model/text-block/block.ts";
+import type { Station } from "../../2-model/text-block/stations.ts";
 import { toMillimetres } from "../../units/length.ts";
 import type { DrawingInput } from "../binding.ts";
 import { placeAtScale } from "../figure.ts";
@@ -13,12 +15,17 @@ import { area, label, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
 import type { TemplateDraft } from "../template-draft.ts";
 
+/** Sections and where they are pierced. */
+export interface PiercedSections {
+  readonly text: TextBlock;
+  readonly stations: readonly Station[];
+}
+
 /** Room for the guide on paper: its height, and the drawn width of one flap. */
 const room = { height: 80, flap: 12 } as const;
 
 /** Figure `station-layout`: the guide unfolded, its fold in the middle, head at the top. */
-export function drawStationLayout(input: DrawingInput<"link-stitch">): FigureDraft {
-  const { stations, text } = input.model.geometry;
+export function drawStationLayout(input: DrawingInput, { stations, text }: PiercedSections): FigureDraft {
   const pageHeight = toMillimetres(text.pageHeight);
   const { items, scale } = placeAtScale(scalesThatFit(room.flap * 2, pageHeight, room.height, room.height), ({ factor }) => {
     const height = pageHeight * factor;
@@ -59,9 +66,8 @@ const wordsRoom = 46;
 const wordPitch = 4.6;
 
 /** Template `station-template`: a strip to fold and lay into the fold of each section. */
-export function draftStationTemplate(input: DrawingInput<"link-stitch">): TemplateDraft {
-  const { definition, model } = input;
-  const { stations, text } = model.geometry;
+export function draftStationTemplate(input: DrawingInput, { stations, text }: PiercedSections): TemplateDraft {
+  const { definition } = input;
   const height = toMillimetres(text.pageHeight);
   const at = stations.map((station) => toMillimetres(station.at));
   // The words beside a short page with many stations reach further down than the page.

@@ -2,6 +2,7 @@
 import { line, polygon, polyline } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
 import type { Point } from "../../geometry/point.ts";
+import type { TextBlock } from "../../2-model/text-block/block.ts";
 import { toMillimetres } from "../../units/length.ts";
 import type { DrawingInput } from "../binding.ts";
 import { dimension } from "../dimensions.ts";
@@ -19,8 +20,7 @@ import { sectionWords } from "../bench/section-words.ts";
 const room = { width: 44, height: 40 } as const;
 
 /** Figure `fold-sections`: the open folio, the fold pressed, the folios nested. */
-export function drawFoldSections(input: DrawingInput<"link-stitch">): FigureDraft {
-  const { text } = input.model.geometry;
+export function drawFoldSections(input: DrawingInput, text: TextBlock): FigureDraft {
   const words = sectionWords(input);
   const [wide, high] = [toMillimetres(text.folioWidth), toMillimetres(text.folioHeight)];
   const factor = Math.min(room.width / wide, room.height / high);
@@ -67,8 +67,7 @@ function nested(sheets: number): readonly SceneItem[] {
 }
 
 /** Figure `trim-sections`; none for untrimmed pages. */
-export function drawTrimSections(input: DrawingInput<"link-stitch">): FigureDraft | null {
-  const { text } = input.model.geometry;
+export function drawTrimSections(input: DrawingInput, text: TextBlock): FigureDraft | null {
   if (text.trim === "none") return null;
   const all = text.trim === "three edges";
   const [pageHeight, pageWidth] = [toMillimetres(text.pageHeight), toMillimetres(text.pageWidth)];
@@ -100,7 +99,7 @@ export function drawTrimSections(input: DrawingInput<"link-stitch">): FigureDraf
 }
 
 /** Figure `pierce-sections`: the cradle from its end, a section open in it, the awl upright in the corner. */
-export function drawPierceSections(input: DrawingInput<"link-stitch">): FigureDraft {
+export function drawPierceSections(stations: number): FigureDraft {
   const corner: Point = point(0, 0);
   const arm = (way: 1 | -1, long: number, lift: number): Point => point(way * long * 0.72, -long * 0.69 - lift);
   const sheets = [0, 1, 2].map((k) => stroke(polyline([arm(-1, 40, k * 1.5 + 1), point(0, -k * 1.5 - 1), arm(1, 40, k * 1.5 + 1)]), k === 2 ? "edge" : "outline"));
@@ -116,11 +115,10 @@ export function drawPierceSections(input: DrawingInput<"link-stitch">): FigureDr
     leaderAnywhere({ name: "section", text: "section, open in its middle", target: point(24, -24.2), directions: [10, 20, 0, 30], reach: 14 }),
     leaderAnywhere({ name: "cradle", text: "cradle", target: point(-26, -6), directions: [190, 180, 200], reach: 12 }),
   ]);
-  const { stations } = input.model.geometry;
   return {
     id: "pierce-sections", title: "Piercing a section in the cradle",
     caption: `The cradle seen from its end, head of the section away from you, not to scale. The awl goes through all sheets into the corner; your other hand holds a flap, never the underside of the fold.`,
-    alternative: `A cradle with an open corner holds a section that is open in its middle; the folded guide lies in the fold. An awl stands upright over one of the ${stations.length} stations and goes through the fold into the gap of the cradle.`,
+    alternative: `A cradle with an open corner holds a section that is open in its middle; the folded guide lies in the fold. An awl stands upright over one of the ${stations} stations and goes through the fold into the gap of the cradle.`,
     items: [...items, label("gap", "gap", point(0, 11), { anchor: "middle" })],
   };
 }

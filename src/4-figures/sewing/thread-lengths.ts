@@ -16,8 +16,8 @@ const room = 100;
 const most = 8;
 const row = 8;
 
-/** Figure `thread-lengths`. */
-export function drawThreadLengths(input: DrawingInput<"link-stitch">): FigureDraft {
+/** Figure `thread-lengths`; `rule` is the rule of thumb in words: "sections and two covers and one more times the page height". */
+export function drawThreadLengths(input: DrawingInput, rule: string): FigureDraft {
   const words = sectionWords(input);
   const thread = input.model.thread!;
   const pieces = piecesToCut(thread).map((piece, index) => ({ ...piece, n: index + 1 }));
@@ -36,10 +36,10 @@ export function drawThreadLengths(input: DrawingInput<"link-stitch">): FigureDra
     ];
   });
   const gap = pieces.length > most ? breakAcross(room / 2, (most - 2) * row - row / 2 - 1, (most - 2) * row - row / 2 + 1) : [];
-  const rule = words.value("thread by rule of thumb");
+  const byRule = words.value("thread by rule of thumb");
   return {
     id: "thread-lengths", title: "Thread as it is cut",
-    caption: `Lengths of thread as cut, ${scale.name}, the needle as a thin line; ${words.size(thread.length)} in all.${pieces.length > most ? ` Of ${pieces.length} lengths, ${most} are drawn.` : ""} The rule of thumb, sections and two covers and one more times the page height, gives ${words.size(rule)}: a check, no more.`,
+    caption: `Lengths of thread as cut, ${scale.name}, the needle as a thin line; ${words.size(thread.length)} in all.${pieces.length > most ? ` Of ${pieces.length} lengths, ${most} are drawn.` : ""} The rule of thumb, ${rule}, gives ${words.size(byRule)}: a check, no more.`,
     alternative: `${pieces.length === 1 ? "One length" : `${pieces.length} lengths`} of thread: ${pieces.map(({ n, length, needles }) => `length ${n}, ${words.size(length)}${needles === 2 ? ", a needle at each end" : ""}`).join("; ")}. In all ${words.size(thread.length)}.`,
     items: [...items, ...gap],
   };

@@ -1,13 +1,20 @@
-// The sections of a link stitch: folded and nested, trimmed where that is wanted, marked and pierced.
+// The sections of a book sewn through plain stations: folded and nested, trimmed where that is wanted, marked and pierced.
 import { divideLength, subtractLength } from "../../units/length.ts";
+import type { TextBlock } from "../../2-model/text-block/block.ts";
+import type { Station } from "../../2-model/text-block/stations.ts";
 import { listInWords } from "../wording.ts";
-import type { DraftStep, PlanContext } from "../binding.ts";
+import type { Wording } from "../wording.ts";
+import type { DraftStep } from "../binding.ts";
 
-type Told = Pick<PlanContext<"link-stitch">, "model" | "say">;
+/** The sections, where they are pierced, and how lengths are said. */
+export interface SectionsToMake {
+  readonly text: TextBlock;
+  readonly stations: readonly Station[];
+  readonly say: Wording;
+}
 
 /** The steps from the folios to the pierced sections. */
-export function makeSections({ model, say }: Told): readonly DraftStep[] {
-  const { text, stations } = model.geometry;
+export function makeSections({ text, stations, say }: SectionsToMake): readonly DraftStep[] {
   const [sections, sheets] = [text.sections, text.foldedSheets];
   const section = say.thickness(text.sectionThickness);
   const steps: DraftStep[] = [{
@@ -29,7 +36,7 @@ export function makeSections({ model, say }: Told): readonly DraftStep[] {
     check: `Every section is about ${section} thick, and its fold is sharp and square to the head.`,
     mistake: { sign: "A fold runs askew.", repair: "Open the sheet, fold it again edge to edge, and press the new fold over the old one; a sheet that is askew by more than a millimetre is cut anew." },
   }];
-  if (text.trim !== "none") steps.push(trimSections({ model, say }));
+  if (text.trim !== "none") steps.push(trimSections(text, say));
   const names = listInWords(stations.map((_, k) => `${k + 1}`));
   steps.push(
     {
@@ -65,9 +72,8 @@ export function makeSections({ model, say }: Told): readonly DraftStep[] {
   return steps;
 }
 
-/** Before sewing, because afterwards the boards are in the way. */
-function trimSections({ model, say }: Told): DraftStep {
-  const { text } = model.geometry;
+/** Before sewing, because afterwards the covers are in the way. */
+function trimSections(text: TextBlock, say: Wording): DraftStep {
   const all = text.trim === "three edges";
   const [height, width] = [say.size(text.pageHeight), say.size(text.pageWidth)];
   return {
