@@ -91,8 +91,17 @@ export interface PlacementLine {
   readonly at: Length;
 }
 
+/** A slit cut along a line across the part: from the part's head edge to the line, and from its left edge to both ends. */
+export interface SlitCut {
+  readonly kind: "slit";
+  readonly name: string;
+  readonly at: Length;
+  readonly from: Length;
+  readonly to: Length;
+}
+
 /** What is marked or cut on a part besides scores and holes. */
-export type Feature = CornerCut | PlacementLine;
+export type Feature = CornerCut | PlacementLine | SlitCut;
 
 /** Which way a score is folded, as seen from the inside of the book: a mountain rises towards the reader. */
 export type Fold = "mountain" | "valley";

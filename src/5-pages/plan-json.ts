@@ -17,10 +17,13 @@ export function planJson({ definition, model, plan, drawings, folder }: Booklet)
     mm: toDecimals(toMillimetres(value), 6),
     exact: printExact(value, definition.units.governing),
   });
-  const feature = (given: Feature): PlanJson["parts"][number]["features"][number] =>
-    given.kind === "corner cut"
-      ? { kind: given.kind, corner: given.corner, distance: length(given.distance) }
-      : { kind: given.kind, name: given.name, direction: given.direction, at: length(given.at) };
+  const feature = (given: Feature): PlanJson["parts"][number]["features"][number] => {
+    switch (given.kind) {
+      case "corner cut": return { kind: given.kind, corner: given.corner, distance: length(given.distance) };
+      case "placement line": return { kind: given.kind, name: given.name, direction: given.direction, at: length(given.at) };
+      case "slit": return { kind: given.kind, name: given.name, at: length(given.at), from: length(given.from), to: length(given.to) };
+    }
+  };
   const value = (given: Value): PlanJson["values"][number]["value"] =>
     given.quantity.dimension === 1
       ? length(lengthOf(given.quantity.value))

@@ -15,6 +15,7 @@ const edge = z.enum(["head-left", "head-right", "tail-left", "tail-right"]);
 const feature = z.discriminatedUnion("kind", [
   z.strictObject({ kind: z.literal("corner cut"), corner: edge, distance: length }),
   z.strictObject({ kind: z.literal("placement line"), name: z.string(), direction: z.enum(["vertical", "horizontal"]), at: length }),
+  z.strictObject({ kind: z.literal("slit"), name: z.string(), at: length, from: length, to: length }).describe("A cut across the part: `at` from its head edge, `from` and `to` from its left edge."),
 ]);
 
 const part = z.strictObject({

@@ -1,7 +1,7 @@
 // The way of the thread through sections and boards, followed hole by hole as the hand does it.
 import { addLengths, divideLength, multiplyLength, noLength } from "../../units/length.ts";
 import type { Length } from "../../units/length.ts";
-import { kettleClimb, linkUnder } from "../sewing/lengths.ts";
+import { kettleClimb, knotLength, linkUnder } from "../sewing/lengths.ts";
 import { openPath } from "../sewing/path.ts";
 import type { OpenPath } from "../sewing/path.ts";
 import type { Place, Run, ThreadPath } from "../sewing/types.ts";
@@ -150,11 +150,6 @@ function sewWithOne({ text, stations }: Sewn, places: readonly Place[], ways: Wa
   }
   path.knot(knotLength(ways.thread));
   return path.finish(tail, [...wanted, ...boardRuns(fromHead)]);
-}
-
-/** A knot winds twice round the thread it is tied to: four thread thicknesses round, about three of them each. Common practice, no source. */
-function knotLength(thread: Length): Length {
-  return multiplyLength(thread, 12);
 }
 
 /**

@@ -30,3 +30,8 @@ export function linkUnder(away: Length, threadThickness: Length): Length {
 export function kettleClimb(down: Length, up: Length, threadThickness: Length): Length {
   return addLengths(multiplyLength(down, 2), up, multiplyLength(threadThickness, 2));
 }
+
+/** A knot winds twice round the thread it is tied to: four thread thicknesses round, about three of them each. Common practice, no source. */
+export function knotLength(thread: Length): Length {
+  return multiplyLength(thread, 12);
+}
