@@ -15,11 +15,11 @@ import { drawThreadLengths } from "./sewing/thread-lengths.ts";
 
 export const drawings: BindingDrawings<"long-stitch"> = {
   figures: {
-    "cut-folios": (input) => drawCutParts(input, { id: "cut-folios", title: "The folios", parts: ({ id }) => id === "folio" }),
+    "cut-folios": (input) => drawCutParts(input, { id: "cut-folios", title: "The folios", parts: ({ id }) => id === "folio", height: 60 }),
     "scale-check": (input) => drawScaleCheck(input, "folio"),
     "fold-sections": (input) => drawFoldSections(input, input.model.geometry.text),
     "trim-sections": (input) => drawTrimSections(input, input.model.geometry.text),
-    "cut-cover": (input) => drawCutParts(input, { id: "cut-cover", title: "The parts of the cover", parts: ({ id }) => id !== "folio" }),
+    "cut-cover": (input) => drawCutParts(input, { id: "cut-cover", title: "The parts of the cover", parts: ({ id }) => id !== "folio", height: 64 }),
     "cover-layout": drawCoverLayout,
     "fold-cover": drawFoldCover,
     "spine-strip": drawSpineStrip,

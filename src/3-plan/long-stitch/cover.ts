@@ -33,7 +33,7 @@ function scoreCover({ model, say }: Context): DraftStep {
     id: "score-cover", stage, title: "Score the folds of the cover",
     action: [
       "Lay the cover inside up, head away from you. The front cover is to the left.",
-      "Measure every fold from the left edge, at head and tail, and prick or pencil a fine mark.",
+      "Measure every fold from the left edge, at head and tail, and make a fine pencil mark.",
       "Lay the ruler on the two marks of a fold and draw the point of the bone folder along it, twice, with light pressure.",
     ],
     table: {
@@ -41,7 +41,7 @@ function scoreCover({ model, say }: Context): DraftStep {
       rows: [...folds.map(({ name, at }) => [name, say.number(at)]), ["right edge, for a check", say.number(coverWidth)]],
     },
     parts: ["cover"], sizes: [],
-    tools: ["pencil", "ruler", "boneFolder"], minutes: 4 + 2 * folds.length, cautions: ["boneFolder", "awl", "paperEdge"], figure: "cover-layout",
+    tools: ["pencil", "ruler", "boneFolder"], minutes: 4 + 2 * folds.length, cautions: ["boneFolder", "paperEdge"], figure: "cover-layout",
     check: "The grooves run parallel to the spine and are square to head and tail.",
     mistake: { sign: "A groove is in the wrong place.", repair: "Rub it flat with the bone folder through clean paper, and score anew where it belongs." },
   };

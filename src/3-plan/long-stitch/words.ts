@@ -21,7 +21,8 @@ export function longStitchTroubles({ model, say }: PlanContext<"long-stitch">): 
 export function longStitchTerms({ model }: PlanContext<"long-stitch">): readonly Term[] {
   const { text, flap, strip, slits } = model.geometry;
   return [
-    ...sharedTerms("bone folder", "folio", "fore-edge", "grain", "head, tail", "height, width", "mountain fold, valley fold", "pass", "running dimension", "score", "section", "square", "station", "swell"),
+    ...sharedTerms("bone folder", "folio", "fore-edge", "grain", "head, tail", "height, width", "mountain fold, valley fold", "pass", "running dimension", "score", "section", "station", "swell"),
+    { term: "square", meaning: "how far the cover reaches beyond the pages" },
     { term: "climb", meaning: "the thread’s way straight up from one section to the next" },
     ...(text.foldedSheets > 1 ? [{ term: "creep", meaning: "how far the inner leaves of a section stand out beyond the outer ones" }] : []),
     { term: "ease", meaning: "how much wider the spine is than the sewn sections are thick" },

@@ -14,7 +14,7 @@ import type { SpineStage } from "./spine-view.ts";
 type Input = DrawingInput<"long-stitch">;
 
 /** Room for the length of the spine on paper; the names of covers and sections stand left of it. */
-const spineRoom = 124;
+const spineRoom = 114;
 
 interface Spec {
   readonly id: string;

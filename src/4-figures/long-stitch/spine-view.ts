@@ -82,7 +82,9 @@ function threadOf(view: View, path: ThreadPath): Pick<ReturnType<typeof drawPass
   const { from, to, pass } = view;
   const isShown = (id: string): boolean => sectionOf(id) >= from && sectionOf(id) <= to;
   const places = new Map([...path.places].filter(([id]) => isShown(id)).map(([id, place]) => [id, place.hole === null ? { ...place, kind: "edge" as const } : place]));
-  const moves = path.moves.filter((move) => isShown(move.from.place) && isShown(move.to.place) && move.pass <= pass);
+  // A link that catches a stitch below what is shown is drawn as the climb that it ends with.
+  const moves = path.moves.filter((move) => isShown(move.from.place) && isShown(move.to.place) && move.pass <= pass)
+    .map((move): Move => (move.kind === "kettle" && sectionOf(move.from.place) - 2 < from ? { ...move, kind: "run" } : move));
   const at = (place: Place): Point => point(view.stations[stationOf(place.id) - 1]!, view.y(sectionOf(place.id)));
   const drawing = drawPass({
     path: { ...path, places, moves }, pass, at, facing: "outside", aside: point(0, 1.5), name: `pass ${pass}`,
@@ -105,12 +107,12 @@ function endOf(view: View, path: ThreadPath): { readonly items: readonly SceneIt
     const tip = point(first.x + 7, first.y + 12);
     return {
       items: [stroke(curve(first, point(first.x + 4, first.y + 1), point(first.x + 2, first.y + 8), tip), "thread-before")],
-      labels: [leaderAnywhere({ name: "end", text: "end left hanging outside", target: tip, directions: [300, 320, 270, 340, 250], reach: 6 })],
+      labels: [leaderAnywhere({ name: "end", text: ["end left", "hanging outside"], target: tip, directions: [240, 225, 255, 210, 195], reach: 5 })],
     };
   }
   if (view.pass === 2) {
     const knot = point(first.x, first.y + 0.1);
-    return { items: [area(circle(knot, 1.3), "arrow", "none")], labels: [leaderAnywhere({ name: "knot", text: "tied here to its own end", target: point(knot.x + 1.2, knot.y + 0.8), end: "none", directions: [300, 320, 330, 340, 270], reach: 12 })] };
+    return { items: [area(circle(knot, 1.3), "arrow", "none")], labels: [leaderAnywhere({ name: "knot", text: ["tied here to", "its own end"], target: point(knot.x + 1.2, knot.y + 0.8), end: "none", directions: [300, 315, 285, 330, 270], reach: 12 })] };
   }
   if (view.pass !== path.passes.length) return { items: [], labels: [] };
   const last = path.moves.at(-1)!;
