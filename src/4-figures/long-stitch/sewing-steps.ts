@@ -65,7 +65,7 @@ export function drawLaterSections(input: Input): FigureDraft | null {
   return drawStages(input, {
     id: "sew-later-sections", title: "Later sections, linked at their ends",
     stages: [{ from: 1, to: 4, pass: 3 }, ...(sections > 4 ? [{ from: 2, to: 5, pass: 4 }] : [])],
-    detail: { heading: "One link from near by", items: drawLinkDetail(["section 3", "section 2", "section 1"], true), words: linkWords.replace("in again where you came out", "up to the next section") },
+    detail: { heading: "One link from near by", items: drawLinkDetail(["section 3", "section 2", "section 1"], { climbs: true, strands: 1 }), words: linkWords.replace("in again where you came out", "up to the next section") },
     about: sections > 4 ? "Odd sections are sewn like section 3, even ones like section 4." : "The thread links under the stitch between the two sections before.",
   });
 }
@@ -75,7 +75,7 @@ export function drawLastSection(input: Input): FigureDraft {
   const { sections } = input.model.geometry.text;
   return drawStages(input, {
     id: "sew-last-section", title: `Section ${sections}, the last`, stages: [{ from: Math.max(1, sections - 2), to: sections, pass: sections }],
-    detail: { heading: "The last link from near by", items: drawLinkDetail([`section ${sections}`, `section ${sections - 1}`, `section ${sections - 2}`], false), words: linkWords },
+    detail: { heading: "The last link from near by", items: drawLinkDetail([`section ${sections}`, `section ${sections - 1}`, `section ${sections - 2}`], { climbs: false, strands: 1 }), words: linkWords },
     about: "The back cover is drawn folded up flat. After the last link the thread goes in again and is tied inside.",
   });
 }

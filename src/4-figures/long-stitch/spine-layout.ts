@@ -109,7 +109,6 @@ export function draftSpineTemplate(input: Input): TemplateDraft {
   return {
     id: "spine-template", title: "Spine template for the cover", book: `${definition.title}, revision ${definition.revision}`,
     use: [
-      "Where it comes on two sheets, lay the second on the first so that lines and outlines meet, and tape it down.",
       `Cut it out along its heavy outline and measure it: it must be ${input.number(spineWidth)} ${definition.units.governing} wide, like the spine between its folds.`,
       "Lay it on the inside of the cover, head to head, its long sides on the spine folds, and fix it with removable tape.",
       "Prick through the middle of every cross.",
