@@ -5,6 +5,7 @@ import { rationalToNumber } from "../units/rational.ts";
 import { settleAdhesive } from "./adhesive-keys.ts";
 import type { BindingDefinition } from "./binding-definition.ts";
 import { settleClass } from "./class-keys.ts";
+import { settleLabels } from "./label-keys.ts";
 import { settleMaterial } from "./material-keys.ts";
 import { slugOf } from "./names.ts";
 import { settleTools } from "./tool-keys.ts";
@@ -69,7 +70,7 @@ export function assemble(parts: Parts): { readonly definition: Definition; reado
     adhesives,
     bench: { sittingMinutes: written.bench.sitting, pace: rationalToNumber(written.bench.pace) },
     tools: settleTools(written.tools),
-    class: settleClass(written.class),
+    class: classOf(parts, problems),
     stepChanges: stepChanges(parts, problems),
     addedSteps: addedSteps(parts),
     prose: parts.prose,
@@ -78,6 +79,15 @@ export function assemble(parts: Parts): { readonly definition: Definition; reado
     places,
   };
   return { definition, problems };
+}
+
+function classOf({ file, version, written }: Parts, problems: Problem[]): Definition["class"] {
+  if (!written.class) return null;
+  const settled = settleLabels(written.class.labels, written.print.paper[0]!);
+  if (settled.ok) return settleClass(written.class, settled.sheet);
+  const { key, code, message, hint } = settled;
+  problems.push({ code, severity: "error", message, hint, place: placeAt(file, version.root, ["class", "labels", key]) });
+  return null;
 }
 
 /** A variant that says nothing of its own on the cover gets its name there, so that two books never look alike in a list. */

@@ -5,8 +5,10 @@ import { rational } from "../units/rational.ts";
 import type { Rational } from "../units/rational.ts";
 import { list, mapping, mappingWithDefaults, optionalMapping } from "./collections.ts";
 import { count, decimal, duration, optionalCount, yesOrNo } from "./fields.ts";
+import { labelKeys } from "./label-keys.ts";
+import type { LabelSheet, WrittenLabels } from "./label-keys.ts";
 import { leaf, shownValue } from "./leaf.ts";
-import type { Field } from "./leaf.ts";
+import type { Field, FieldContext } from "./leaf.ts";
 import { text } from "./text-fields.ts";
 import type { ClassSettings } from "./types.ts";
 
@@ -36,10 +38,11 @@ export interface WrittenClass {
   readonly tools: Readonly<Record<string, number | null>>;
   readonly currency: string;
   readonly "kit margin": Rational;
+  readonly labels: WrittenLabels;
 }
 
 /** The schema of `class:`; null when there is no class. */
-export function classKeys(): Field<WrittenClass | null> {
+export function classKeys(context: FieldContext): Field<WrittenClass | null> {
   return optionalMapping({
     participants: count({ about: "How many people make the book.", least: 1, most: 60, example: 12 }),
     spares: count({ about: "Sets of material cut besides, for what is spoilt.", least: 0, most: 20, default: 1, example: 1 }),
@@ -59,6 +62,7 @@ export function classKeys(): Field<WrittenClass | null> {
     ])), { about: "What is shared, and how many there are.", noun: "tool that is known here", example: "{hole tool: 4}" }),
     currency: text({ about: "How prices are marked.", most: 8, default: "€", example: "€" }),
     "kit margin": decimal({ about: "What a kit is sold for above its cost, as a share of the cost. Default: 0.", least: "0", most: "10", default: rational(0), example: "0.4" }),
+    labels: labelKeys(context),
   }, { about: "A class that makes this book. Left out, no class plan and no kit slips are made.", example: "{participants: 12, sessions: [3 h, 3 h]}" }) as Field<WrittenClass | null>;
 }
 
@@ -86,9 +90,8 @@ function timeOfDay(): Field<number> {
   });
 }
 
-/** The settings of the class as the plan uses them. */
-export function settleClass(written: WrittenClass | null): ClassSettings | null {
-  if (!written) return null;
+/** The settings of the class as the plan uses them; its label sheet has been settled. */
+export function settleClass(written: WrittenClass, labels: LabelSheet): ClassSettings {
   const ids = Object.entries(toolWords) as readonly (readonly [ToolId, string])[];
   return {
     participants: written.participants,
@@ -103,5 +106,6 @@ export function settleClass(written: WrittenClass | null): ClassSettings | null 
     tools: new Map(ids.flatMap(([id, words]) => (written.tools[words] ? [[id, written.tools[words]] as const] : []))),
     currency: written.currency,
     kitMargin: written["kit margin"],
+    labels,
   };
 }

@@ -66,7 +66,7 @@ function sharedShape(binding: BindingDefinition | null, context: FieldContext) {
       pace: decimal({ about: "Factor on all working times: 1 for a beginner, less for the quick. Default: 1.", least: "0.25", most: "4", default: rational(1), example: "1.5" }),
     }, { about: "Time at the bench.", example: "{sitting: 3 h}" }),
     tools: toolLimitKeys(context),
-    class: classKeys(),
+    class: classKeys(context),
     steps: (binding ? stepChanges(binding.steps, context) : anything) as ReturnType<typeof stepChanges>,
     "add steps": (binding ? addedSteps(binding.steps, context) : anything) as ReturnType<typeof addedSteps>,
     print: mappingWithDefaults({

@@ -5,6 +5,7 @@ import type { ToolId } from "../catalogue/tools.ts";
 import type { Place, Problem } from "../problems/problem.ts";
 import type { Length, Unit } from "../units/length.ts";
 import type { Rational } from "../units/rational.ts";
+import type { LabelSheet } from "./label-keys.ts";
 
 /** Each binding adds the type of its `book:` section here, from its own file, by declaration merging. */
 export interface BindingBooks {}
@@ -139,6 +140,8 @@ export interface ClassSettings {
   readonly currency: string;
   /** What a kit is sold for above its cost, as a share of the cost. */
   readonly kitMargin: Rational;
+  /** The sheet on which labels for the bags are printed. */
+  readonly labels: LabelSheet;
 }
 
 /** What the author adds to or changes in a step that the binding already has. Text fields are Markdown. */

@@ -51,7 +51,10 @@ export interface DraftStep {
   readonly cautions: readonly CautionId[];
   readonly notices?: readonly { readonly hazard: string; readonly consequence: string; readonly avoid: string }[];
   /** Cuts parts out of their sheets, which a class may have done before it meets: its cut plans take the step's place. */
-  readonly cutsParts?: boolean;
+  readonly cutsParts?: {
+    /** The step in which what it cuts to is measured off the work; nothing where the sizes are known from the start. */
+    readonly after?: string;
+  };
   readonly figure: string;
   readonly check: string;
   readonly mistake: { readonly sign: string; readonly repair: string };

@@ -7,6 +7,7 @@ import type { BindingId } from "../catalogue/bindings.ts";
 import { printNumberOnly } from "../units/print-length.ts";
 import type { BindingDrawings, DrawingInput } from "./binding.ts";
 import { finishFigure } from "./figure.ts";
+import { drawBagLabels } from "./class/bag-labels.ts";
 import { drawClass } from "./class/draw-class.ts";
 import { drawPart } from "./part.ts";
 import { finishTemplate } from "./template.ts";
@@ -31,7 +32,7 @@ export function drawFigures(given: { readonly definition: Definition; readonly m
     const draft = draw(input);
     if (draft) drawn.set(draft.id, finishFigure(draft));
   }
-  return { figures: drawn, templates: Object.values(templates).flatMap((draw) => draw(input) ?? []).map(finishTemplate), classFigures: drawClass(input) };
+  return { figures: drawn, templates: Object.values(templates).flatMap((draw) => draw(input) ?? []).map(finishTemplate), classFigures: drawClass(input), bagLabels: drawBagLabels(given.definition, given.plan.class) };
 }
 
 /** The input of a single figure: also for tests that draw one figure alone. */

@@ -1,4 +1,7 @@
 // The product of phase 4: drawings and 1:1 templates as SVG text, each with words for those who cannot see it.
+import type { PaperId } from "../1-definition/types.ts";
+import type { Box } from "../geometry/box.ts";
+import type { SceneItem } from "./scene.ts";
 
 /** All drawings of one book. The product of phase 4. */
 export interface Drawings {
@@ -7,6 +10,24 @@ export interface Drawings {
   readonly templates: readonly Template[];
   /** Drawings of the class plan, by id; none without a class. */
   readonly classFigures: ReadonlyMap<string, Figure>;
+  /** Labels for the bags of a class; null without a class. */
+  readonly bagLabels: BagLabels | null;
+}
+
+/** Labels at full size on sheets of one paper. */
+export interface BagLabels {
+  readonly paper: PaperId;
+  readonly sheets: readonly BagLabelSheet[];
+}
+
+/** One sheet of labels. */
+export interface BagLabelSheet {
+  readonly label: string;
+  /** Complete `<svg>` element as large as the paper, its viewBox in millimetres from the paper’s upper left corner. */
+  readonly svg: string;
+  readonly items: readonly SceneItem[];
+  /** The outline of each label, for a test that measures the print. */
+  readonly boxes: readonly Box[];
 }
 
 /** One drawing for the booklet, with its words. */

@@ -9,10 +9,9 @@ import type { FigureView } from "./inline-figure.ts";
 import { viewLegend } from "./legend-view.ts";
 import type { LegendEntry } from "./legend-view.ts";
 import { renderProse } from "./markdown.ts";
-import { printedText } from "./printed-text.ts";
 import { projectPictures } from "./project-pictures.ts";
 import { runningTitle } from "./running-title.ts";
-import { sentences, stepList, viewCaution, viewOwnCaution, viewStages } from "./step-view.ts";
+import { stepList, viewCatalogueCaution, viewOwnCaution, viewStages } from "./step-view.ts";
 import type { CautionView, StageView } from "./step-view.ts";
 import { structuredData } from "./structured-data.ts";
 import type { Booklet } from "./types.ts";
@@ -94,7 +93,7 @@ export function viewBooklet(booklet: Booklet, others: readonly Booklet[] = []): 
     closing: prose("closing"),
     hazards: [
       ...plan.safety.hazards.map((hazard) => ({
-        ...viewCaution(hazard.signal, printedText(sentences(hazard.hazard, hazard.consequence, hazard.avoid))),
+        ...viewCatalogueCaution(hazard),
         steps: stepList(hazard.steps),
       })),
       ...plan.safety.own.map(({ markdown, steps }) => ({ ...viewOwnCaution(markdown, inStep), steps: stepList(steps) })),

@@ -1,9 +1,12 @@
 // Which pages each booklet has: plain data for Eleventy's templates, one entry a page.
 import path from "node:path";
 import { viewBooklet } from "./booklet-view.ts";
+import { buyingFile } from "./buying-csv.ts";
 import type { BookletView } from "./booklet-view.ts";
 import { viewClass } from "./class-view.ts";
 import type { ClassView } from "./class-view.ts";
+import { viewLabels } from "./label-document.ts";
+import type { LabelsView } from "./label-document.ts";
 import { printName, viewPaper } from "./paper.ts";
 import type { PaperView } from "./paper.ts";
 import { viewTemplates } from "./template-view.ts";
@@ -31,11 +34,20 @@ export interface PrintDocument extends PageDocument {
 export interface ClassDocument extends PageDocument {
   readonly paper: PaperView;
   readonly class: ClassView;
+  /** The buying list as a table, from the page. */
+  readonly buying: string;
+}
+
+/** The sheets of labels for the bags of a class. */
+export interface LabelDocument extends PageDocument {
+  readonly labels: LabelsView;
 }
 
 /** The how-to page of a booklet, with what it links to. */
 export interface HowToDocument extends PageDocument {
   readonly prints: readonly { readonly label: string; readonly pdf: string | null; readonly html: string }[];
+  /** The buying list as a table for spreadsheets; null without a class. */
+  readonly buying: string | null;
   readonly drawings: readonly { readonly label: string; readonly href: string }[];
 }
 
@@ -46,6 +58,7 @@ export interface Documents {
   readonly templateSheets: readonly PrintDocument[];
   readonly classPlans: readonly ClassDocument[];
   readonly kitSlips: readonly ClassDocument[];
+  readonly kitLabels: readonly LabelDocument[];
 }
 
 /** All pages of all booklets, in order. Without prints the how-to pages link to the pages that would be printed, and to no PDF. */
@@ -65,7 +78,7 @@ export function makeDocuments(booklets: readonly Booklet[], { withPrints }: { re
   const forTeacher = (document: string): ClassDocument[] =>
     viewed.flatMap(({ booklet, view }) => {
       const own = viewClass(booklet);
-      return own ? booklet.definition.print.papers.map((paper) => ({ path: `${view.project}/${printName(booklet.definition, document, paper)}.html`, root: "../", booklet: view, paper: viewPaper(paper), class: own })) : [];
+      return own ? booklet.definition.print.papers.map((paper) => ({ path: `${view.project}/${printName(booklet.definition, document, paper)}.html`, root: "../", booklet: view, paper: viewPaper(paper), class: own, buying: buyingFile })) : [];
     });
   const hasTemplates = (document: PrintDocument): boolean => document.templates.length > 0;
   return {
@@ -74,6 +87,11 @@ export function makeDocuments(booklets: readonly Booklet[], { withPrints }: { re
     templateSheets: printed("templates").filter(hasTemplates),
     classPlans: forTeacher("class-plan"),
     kitSlips: forTeacher("kit-slips"),
+    // One for all papers: labels have a paper of their own.
+    kitLabels: viewed.flatMap(({ booklet, view }) => {
+      const labels = viewLabels(booklet);
+      return labels ? [{ path: `${view.project}/kit-labels.html`, root: "../", booklet: view, labels }] : [];
+    }),
   };
 }
 
@@ -95,6 +113,7 @@ export function printJobs(documents: Documents, output: string): readonly PrintJ
     ...documents.templateSheets.map((document) => job(document, "template", "templates")),
     ...documents.classPlans.map((document) => job(document, "document", "class plan")),
     ...documents.kitSlips.map((document) => job(document, "document", "kit slips")),
+    ...documents.kitLabels.map((document) => job(document, "template", "bag labels")),
   ];
 }
 
@@ -104,16 +123,16 @@ function viewHowTo({ definition, plan, drawings }: Booklet, booklet: BookletView
     ...(drawings.templates.length > 0 ? [{ document: "templates", label: "Templates at full size" }] : []),
     ...(plan.class ? [{ document: "class-plan", label: "Class plan for the teacher" }, { document: "kit-slips", label: "Kit slips" }] : []),
   ];
+  const link = (label: string, name: string): HowToDocument["prints"][number] => ({ label, pdf: withPrints ? `${name}.pdf` : null, html: `${name}.html` });
   return {
     path: `${booklet.project}/index.html`,
     root: "../",
     booklet,
-    prints: definition.print.papers.flatMap((paper) =>
-      kinds.map(({ document, label }) => {
-        const name = printName(definition, document, paper);
-        return { label: `${label}, ${viewPaper(paper).name}`, pdf: withPrints ? `${name}.pdf` : null, html: `${name}.html` };
-      }),
-    ),
+    prints: [
+      ...definition.print.papers.flatMap((paper) => kinds.map(({ document, label }) => link(`${label}, ${viewPaper(paper).name}`, printName(definition, document, paper)))),
+      ...(drawings.bagLabels ? [link(`Labels for the bags, ${viewPaper(drawings.bagLabels.paper).name}`, "kit-labels")] : []),
+    ],
+    buying: plan.class ? buyingFile : null,
     drawings: drawings.templates.map((template) => ({ label: template.title, href: `templates/${template.id}.svg` })),
   };
 }

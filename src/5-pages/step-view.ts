@@ -2,7 +2,7 @@
 import type { CutItem, Plan, Step, StepTable } from "../3-plan/types.ts";
 import { capital, listInWords } from "../3-plan/wording.ts";
 import type { Drawings } from "../4-figures/types.ts";
-import type { SignalWord } from "../catalogue/cautions.ts";
+import type { Caution, SignalWord } from "../catalogue/cautions.ts";
 import { printDuration } from "../units/duration.ts";
 import { viewFigure } from "./inline-figure.ts";
 import type { FigureView } from "./inline-figure.ts";
@@ -75,7 +75,7 @@ function viewStep(step: Step, plan: Plan, drawings: Drawings, setting: ProseSett
     parts: step.parts.filter((part) => !isSized(part, step, plan.cutList)).map((part) => nameOfPart(part, plan.cutList)),
     tools: step.tools.map((tool) => plan.tools.find((known) => known.id === tool)?.name ?? tool),
     cautions: [
-      ...step.cautions.map((caution) => viewCaution(caution.signal, printedText(sentences(caution.hazard, caution.consequence, caution.avoid)))),
+      ...step.cautions.map(viewCatalogueCaution),
       ...step.ownCautions.map((text) => viewOwnCaution(text, setting)),
     ],
     action: step.action,
@@ -96,6 +96,11 @@ function viewStep(step: Step, plan: Plan, drawings: Drawings, setting: ProseSett
 /** A caution from its signal word and its words as HTML. */
 export function viewCaution(signal: SignalWord, html: string): CautionView {
   return { signal, injury: signal !== "NOTICE", html };
+}
+
+/** A caution of the catalogue, its three sentences one after the other. */
+export function viewCatalogueCaution({ signal, hazard, consequence, avoid }: Caution): CautionView {
+  return viewCaution(signal, printedText(sentences(hazard, consequence, avoid)));
 }
 
 /** An author's caution may begin with its signal word ("NOTICE: …"); without one it is a CAUTION. */

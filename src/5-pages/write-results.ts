@@ -1,14 +1,16 @@
 // What stands beside the pages: plan.json, the templates as SVG files and the author's pictures.
 import { copyFile, mkdir, readdir, rm, writeFile } from "node:fs/promises";
 import path from "node:path";
+import { buyingCsv, buyingFile } from "./buying-csv.ts";
 import { planJson } from "./plan-json.ts";
 import { projectPictures } from "./project-pictures.ts";
 import type { Booklet } from "./types.ts";
 
-/** Writes `plan.json` and `templates/*.svg` of each booklet. Returns the paths below the output folder. */
+/** Writes `plan.json`, `buying.csv` and `templates/*.svg` of each booklet. Returns the paths below the output folder. */
 export async function writeResults(booklets: readonly Booklet[], output: string): Promise<readonly string[]> {
   const files = booklets.flatMap((booklet) => [
     { file: `${booklet.definition.project}/plan.json`, text: `${JSON.stringify(planJson(booklet), null, 2)}\n` },
+    ...tables(booklet),
     ...booklet.drawings.templates.map(({ id, svg }) => ({ file: `${booklet.definition.project}/templates/${id}.svg`, text: svgFile(svg) })),
   ]);
   for (const { file, text } of files) {
@@ -16,6 +18,11 @@ export async function writeResults(booklets: readonly Booklet[], output: string)
     await writeFile(path.join(output, file), text);
   }
   return files.map(({ file }) => file);
+}
+
+function tables(booklet: Booklet): readonly { readonly file: string; readonly text: string }[] {
+  const text = buyingCsv(booklet);
+  return text === null ? [] : [{ file: `${booklet.definition.project}/${buyingFile}`, text }];
 }
 
 /** Copies the pictures that the booklets show. Returns the paths below the output folder. */

@@ -1,6 +1,7 @@
 // The class of a definition: what is written, what is assumed, and what is wrong with it.
 import { describe, expect, it } from "vitest";
 import { readDefinition } from "../../src/1-definition/index.ts";
+import { labelGrids } from "../../src/catalogue/label-grids.ts";
 import { rational } from "../../src/units/rational.ts";
 
 const sound = "benchleaf: 1\nbinding: stub album\ntitle: T\nsummary: S\nauthor: {name: A}\nunits: mm\nbook: {stubs: 8, boards: {height: 300 mm, width: 220 mm}}\n";
@@ -20,6 +21,7 @@ describe("a class", () => {
     expect(definitions[0]!.class).toEqual({
       participants: 7, spares: 1, teacherCopy: true, cutBeforehand: true, sessions: [{ minutes: 180, start: 600, daysAfter: 7 }], breaks: { every: 90, length: 10 },
       setUp: 5, cleanUp: 10, demonstration: rational(1n, 4n), tools: new Map(), currency: "€", kitMargin: rational(0),
+      labels: { ...labelGrids["a4 2x4"], first: 1, outlines: true },
     });
   });
 

@@ -11,6 +11,7 @@ import type { Plan } from "../../src/3-plan/types.ts";
 import { drawFigures } from "../../src/4-figures/index.ts";
 import { findCollisions } from "../../src/4-figures/place.ts";
 import { drawCutLayout } from "../../src/4-figures/class/cut-layout.ts";
+import { labelGrids } from "../../src/catalogue/label-grids.ts";
 import { loadLinearSolver } from "../../src/build/linear-solver.ts";
 import { mm, toMillimetres } from "../../src/units/length.ts";
 import { rational } from "../../src/units/rational.ts";
@@ -22,6 +23,7 @@ const session = { minutes: 240, start: 600, daysAfter: 1 };
 const settings: ClassSettings = {
   participants: 12, spares: 1, teacherCopy: true, cutBeforehand: true, sessions: [session, session, session, session], breaks: { every: 90, length: 10 },
   setUp: 5, cleanUp: 10, demonstration: rational(1n, 4n), tools: new Map([["holeTool", 4]]), currency: "€", kitMargin: rational(2n, 5n),
+  labels: { ...labelGrids["a4 2x4"], first: 1, outlines: true },
 };
 
 function classOf(change: Partial<ClassSettings>): { readonly own: ClassPlan; readonly plan: Plan; readonly definition: ReturnType<typeof stubAlbumDefinition> } {

@@ -101,7 +101,7 @@ function fixtureDrawings(plan: Plan): Drawings {
     placeholder("finished-book", 150, 95), placeholder("narrow", 80, 62), placeholder("wide", 168, 70),
     ...plan.cutList.map((item) => placeholder(item.figure, 38, 24)),
   ];
-  return { figures: new Map(figures.map((figure) => [figure.id, figure])), classFigures: new Map(), templates: [placeholderTemplate()] };
+  return { figures: new Map(figures.map((figure) => [figure.id, figure])), classFigures: new Map(), bagLabels: null, templates: [placeholderTemplate()] };
 }
 
 function placeholder(id: string, width: number, height: number): Figure {

@@ -36,8 +36,8 @@ export interface CuttingSpec {
   readonly minutes?: number;
   /** Parts of which many come out of one strip: four of them count as one. */
   readonly inStrips?: readonly string[];
-  /** Only these parts, in a step of its own; all parts in the step `cut-parts` when left out. */
-  readonly only?: { readonly id: string; readonly stage: string; readonly title: string; readonly parts: readonly string[]; readonly first: readonly string[] };
+  /** Only these parts, in a step of its own, perhaps after the step that measures for it; all parts in the step `cut-parts` when left out. */
+  readonly only?: { readonly id: string; readonly stage: string; readonly title: string; readonly parts: readonly string[]; readonly first: readonly string[]; readonly after?: string };
 }
 
 /** The step that cuts every part that is not bought ready-made, or some of them. The step's figure bears its id. */
@@ -58,7 +58,7 @@ export function cutParts({ model }: PlanContext<BindingId>, { agree, spoils, min
     parts: parts.map((part) => part.id),
     tools: ["pencil", "ruler", "triangle", "knife", "mat", "scissors"],
     minutes: minutes ?? 15 + 2 * Math.min(pieces, mostCutSingly),
-    cautions: ["knife", "boardCutter", "scissors", "paperEdge"], cutsParts: true,
+    cautions: ["knife", "boardCutter", "scissors", "paperEdge"], cutsParts: only?.after === undefined ? {} : { after: only.after },
     figure: id,
     check: `Each pair of equal parts matches edge to edge, and again with one of them turned over. ${agree}`.trim(),
     mistake: { sign: "A part is out of square.", repair: `Cut it again from the true edge; keep the bad piece for a smaller part. ${spoils}`.trim() },

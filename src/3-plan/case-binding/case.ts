@@ -16,6 +16,7 @@ export function makeCase(context: Context): readonly DraftStep[] {
       agree: "Both boards and the strip have the same height.", spoils: "A board that is short shows in the squares of the finished book.",
       only: {
         id: "cut-case", stage, title: "Cut the parts of the case", parts: model.parts.map(({ id }) => id).filter((id) => !blockPartIds.includes(id)),
+        after: "measure-block",
         first: ["Have your measure of the back at hand: strip and cloth follow it."],
       },
     }),

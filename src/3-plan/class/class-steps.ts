@@ -11,6 +11,6 @@ export interface ClassSteps {
 
 /** Steps that only cut parts out of sheets are done beforehand where the class wants it so: the cut plans take their place. */
 export function shareOutSteps(steps: readonly Step[], drafts: readonly DraftStep[], { cutBeforehand }: ClassSettings): ClassSteps {
-  const isBeforehand = ({ id }: Step): boolean => cutBeforehand && drafts.find((draft) => draft.id === id)?.cutsParts === true;
+  const isBeforehand = ({ id }: Step): boolean => cutBeforehand && drafts.find((draft) => draft.id === id)?.cutsParts !== undefined;
   return { beforehand: steps.filter(isBeforehand), inClass: steps.filter((step) => !isBeforehand(step)) };
 }

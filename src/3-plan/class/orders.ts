@@ -2,6 +2,8 @@
 import type { Definition } from "../../1-definition/types.ts";
 import type { Model } from "../../2-model/types.ts";
 import { addLengths, multiplyLength, noLength } from "../../units/length.ts";
+import type { Length } from "../../units/length.ts";
+import { rational } from "../../units/rational.ts";
 import type { Rational } from "../../units/rational.ts";
 import { postsOf } from "../hardware.ts";
 import type { Plan } from "../types.ts";
@@ -31,14 +33,26 @@ export function listOrders(definition: Definition, model: Model, plan: Plan, cut
       const needed = layouts.filter((layout) => layout.sheet === `sheet-${index + 1}`).reduce((sum, layout) => sum + layout.times, 0);
       return needed === 0 ? [] : [{ role, name: definition.materials[role]!.name, unit: `sheets ${say.sizes(sheet.height, sheet.width)}`, needed, inHand: sheet.inHand, packSize: sheet.pack, price: sheet.price, note: "" }];
     })),
-    ...cuts.lengths.map(({ role, plan: { bars } }): Demand => {
+    ...cuts.lengths.map(({ role, plan: { bars, layouts } }): Demand => {
       const material = definition.materials[role]!;
-      return { role, name: material.name, unit: `rolls of ${say.size(material.packLength!)}`, needed: bars, inHand: 0, packSize: 1, price: material.price, note: "" };
+      return { role, name: material.name, unit: `rolls of ${longLength(material.packLength!, say)}`, needed: bars, inHand: 0, packSize: 1, price: material.price, note: `${longLength(restOf(layouts), say)} left over` };
     }),
     ...roles.map((role) => countedDemand(role, definition, model, sets, say)),
     ...threadDemand(definition, model, sets, say),
     ...postDemand(definition, model, sets, say),
   ].map(orderOf).concat(adhesiveLines(plan));
+}
+
+function restOf(layouts: CutPlans["lengths"][number]["plan"]["layouts"]): Length {
+  return layouts.reduce((sum, { rest, times }) => addLengths(sum, multiplyLength(rest, times)), noLength);
+}
+
+/** What is sold on rolls is told in metres or feet where these are exact to a centimetre or a foot. */
+function longLength(length: Length, say: Wording): string {
+  const centimetres = multiplyLength(length, rational(1n, 10n));
+  if (centimetres.d === 1n && centimetres.n >= 100n) return `${Number(centimetres.n) / 100}\u00a0m`;
+  const feet = multiplyLength(length, rational(10n, 3048n));
+  return feet.d === 1n && feet.n > 0n ? `${feet.n}\u00a0ft` : say.size(length);
 }
 
 /** A material without a cut plan: ready-made pieces are counted, the rest is told as a total. */

@@ -1,5 +1,6 @@
 // The teacher's half of a plan: everything a class needs besides the booklet. Computed once for each book that has a class.
 import type { Definition } from "../../1-definition/types.ts";
+import type { Caution } from "../../catalogue/cautions.ts";
 import type { Model } from "../../2-model/types.ts";
 import type { DraftStep } from "../binding.ts";
 import type { LinearSolver } from "../cutting/linear-solver.ts";
@@ -7,7 +8,10 @@ import type { Plan } from "../types.ts";
 import type { Wording } from "../wording.ts";
 import { planCuts } from "./cut-plans.ts";
 import { addUpCosts, listOrders } from "./orders.ts";
-import { listHazards, listKit, listMistakes, listRoom } from "./room.ts";
+import { shareOutSteps } from "./class-steps.ts";
+import { listHazards, questionsToAsk } from "./hazard-sheet.ts";
+import { listPreparation } from "./preparation.ts";
+import { listBags, listKit, listMistakes, listRoom, toolsBeforehand, wordsOnBags } from "./room.ts";
 import { printTimetable } from "./timetable.ts";
 import type { ClassPlan } from "./types.ts";
 
@@ -29,15 +33,29 @@ export function planClass({ definition, model, plan, drafts, say, solver }: Clas
   const makers = settings.participants + (settings.teacherCopy ? 1 : 0);
   const sets = makers + settings.spares;
   const cuts = planCuts(definition, model, sets, solver, say);
+  const steps = shareOutSteps(plan.steps, drafts, settings);
+  const room = listRoom(plan, steps, settings, makers);
   const orders = listOrders(definition, model, plan, cuts, sets, say);
   return {
     participants: settings.participants, makers, sets, orders,
     costs: addUpCosts(orders, definition, settings.participants, sets),
     cutPlans: cuts.sheets, lengthPlans: cuts.lengths, unplanned: cuts.unplanned,
     kit: listKit(plan),
-    room: listRoom(definition, plan, makers),
-    hazards: listHazards(plan),
+    bags: listBags(settings),
+    onBags: wordsOnBags(plan),
+    room,
+    toolsBeforehand: toolsBeforehand(steps),
+    preparation: listPreparation({ definition, plan, drafts, steps, makers, sets }),
+    cuttingCautions: cautionsOfCutting(plan, drafts),
+    questions: questionsToAsk(plan.safety.hazards),
+    hazards: listHazards({ plan, steps, room, settings, makers }),
     mistakes: listMistakes(plan),
     timetable: printTimetable({ definition, settings, drafts, steps: plan.steps, makers }),
   };
+}
+
+/** The cautions of every step that cuts parts, each once: they stand before the cut plans. */
+function cautionsOfCutting(plan: Plan, drafts: readonly DraftStep[]): readonly Caution[] {
+  const cutting = plan.steps.filter((step) => drafts.find((draft) => draft.id === step.id)?.cutsParts);
+  return [...new Set(cutting.flatMap((step) => step.cautions))];
 }

@@ -1,4 +1,6 @@
 // What a class adds to the plan: what to buy and cut, what goes into a kit, what stands in the room, who minds which hazard, and when what is done.
+import type { Caution, SignalWord } from "../../catalogue/cautions.ts";
+import type { ToolId } from "../../catalogue/tools.ts";
 import type { BarCutPlan, BarCutRequest, SheetCutPlan, SheetCutRequest } from "../cutting/types.ts";
 import type { PrintedTimetable } from "./printed-timetable.ts";
 
@@ -16,7 +18,18 @@ export interface ClassPlan {
   /** Materials that could not be planned, each with the reason in words. */
   readonly unplanned: readonly { readonly material: string; readonly reason: string }[];
   readonly kit: readonly KitLine[];
+  /** One for each set. */
+  readonly bags: readonly Bag[];
+  /** What every bag says besides its contents: its small parts, for one. */
+  readonly onBags: readonly string[];
   readonly room: readonly RoomLine[];
+  /** Tools that only whoever prepares the class needs. */
+  readonly toolsBeforehand: readonly string[];
+  /** What to do before the class, in order. */
+  readonly preparation: readonly string[];
+  /** Before the first sheet is cut. */
+  readonly cuttingCautions: readonly Caution[];
+  readonly questions: readonly string[];
   readonly hazards: readonly HazardLine[];
   readonly mistakes: readonly MistakeLine[];
   readonly timetable: PrintedTimetable;
@@ -81,8 +94,17 @@ export interface KitLine {
   readonly size: string;
 }
 
+/** One bag with a set of material in it. */
+export interface Bag {
+  /** Head of its column in the packing list: "5", "T" for the teacher's, "S1" for a spare one. */
+  readonly mark: string;
+  /** "kit 5 of 12". */
+  readonly words: string;
+}
+
 /** A tool and how many of it the room needs. */
 export interface RoomLine {
+  readonly id: ToolId;
   readonly tool: string;
   readonly count: number;
   readonly shared: boolean;
@@ -94,9 +116,17 @@ export interface RoomLine {
 
 /** One line of the hazard sheet. */
 export interface HazardLine {
+  readonly signal: SignalWord;
   readonly hazard: string;
-  readonly whoCouldBeHurt: string;
-  readonly precaution: string;
+  /** In which steps, before the class or in it, and how many people at a time. */
+  readonly when: string;
+  readonly whoCouldBeHurt: readonly { readonly who: string; readonly how: string }[];
+  /** What each maker does, then what the room does. */
+  readonly precautions: readonly string[];
+  /** Who looks at what, and when. */
+  readonly check: string;
+  /** Tools to count out and back; may be empty. */
+  readonly counted: string;
 }
 
 /** A mistake to look out for. */

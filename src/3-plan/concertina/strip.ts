@@ -35,7 +35,7 @@ function cutStrips(context: PlanContext<"concertina">): DraftStep {
       ...(sheet.stripsFromEach > 0 && !sheet.sizeAssumed ? [{ label: "sheets needed", text: `${sheet.count}; a sheet gives ${sheet.stripsFromEach} ${sheet.stripsFromEach === 1 ? "strip" : "strips"}` }] : []),
     ],
     tools: ["pencil", "ruler", "triangle", "knife", "mat"], minutes: 8 + 4 * strips.length,
-    cautions: ["knife", "boardCutter", "paperEdge"], cutsParts: true, figure: "cut-strips",
+    cautions: ["knife", "boardCutter", "paperEdge"], cutsParts: {}, figure: "cut-strips",
     check: `With its ends together ${one ? "the strip" : "a strip"} shows one single edge at head and tail.`,
     mistake: { sign: "One edge peeps out at head or tail.", repair: "The end is not square to the long edge. Trim it with the set square laid on the true edge; if the strip then gets too short, cut a new one." },
   };
