@@ -58,6 +58,14 @@ describe("the words of the sewing", () => {
     expect(joins.length).toBeGreaterThan(0);
     expect(told).toHaveLength(joins.length);
   });
+  it("tell many joins of one step in one sentence, each with its section and station", () => {
+    const { plan, model } = planOf(", thread: {needleful: 700 mm}", 30);
+    const joins = model.thread!.needlefuls.filter(({ joinAt, path, last }) => joinAt !== null && model.thread!.paths[path - 1]!.moves[last - 1]!.pass > 2 && model.thread!.paths[path - 1]!.moves[last - 1]!.pass < 30);
+    const told = plan.steps.find(({ id }) => id === "sew-later-sections")!.action.filter((line) => line.includes("weaver’s knot"));
+    expect(joins.length).toBeGreaterThan(3);
+    expect(told).toHaveLength(1);
+    expect(told[0]!.match(/in section \d+ at station \d/g)!.length).toBe(joins.length);
+  });
   it("leave out the later sections where there are only three, and end at the tail then", () => {
     const { plan } = planOf("", 3);
     expect(plan.steps.map(({ id }) => id)).not.toContain("sew-later-sections");

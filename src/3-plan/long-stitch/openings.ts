@@ -66,7 +66,7 @@ function cutSlits({ model, say }: Context): DraftStep {
       `Leave stations 1 and ${model.geometry.rows.length} as holes: there the thread climbs along the row and would slip into a slit.`,
     ],
     parts: ["cover"], sizes: [{ label: "slits", text: `${slits.length}, each ${length} long` }],
-    tools: ["knife", "ruler", "mat"], minutes: 4 + 2 * slits.length, cautions: ["knife"], figure: "cut-slits",
+    tools: ["knife", "ruler", "mat"], minutes: 4 + 2 * slits.length, cautions: ["knife", "needle"], figure: "cut-slits",
     check: "Every slit ends in a hole on both sides, and a needle slides from one end to the other.",
     mistake: { sign: "A cut runs beyond its hole.", repair: "Glue a scrap of thin strong paper over the end inside, and cut it open again as far as the hole." },
   };
