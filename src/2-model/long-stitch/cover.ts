@@ -16,7 +16,8 @@ type CoverGeometry = Pick<LongStitchGeometry,
  * (π/4)·c, which comes on top of the two inner sizes; the score lies in the middle of it, so that each side of a fold takes (π/8)·c.
  * Front, inside: from the backs of the folds, which lie against the spine or its reinforcement, to the fore-edge and a square beyond.
  * Spine, inside: the sewn sections and the ease. Wall of a flap, inside: what lies at the fore-edge, block and front cover, and the ease.
- * Each width is rounded up once, because a cover that is too small does not shut; folds are sums of rounded widths.
+ * Front and back are rounded up, because pages must not stick out. Spine and wall go to the nearest mark, but are never narrower than what
+ * they hold: the ease has room for half a step, and a spine a whole step too wide lets the sections slide. Folds are sums of rounded widths.
  */
 export function makeCover(definition: Definition<"long-stitch">, ledger: Ledger): CoverGeometry {
   const { cover } = definition.book;
@@ -26,7 +27,7 @@ export function makeCover(definition: Definition<"long-stitch">, ledger: Ledger)
   const layer = cover.reinforced ? "spine strip thickness + spine strip adhesive thickness + " : "";
   ledger.compute("cover reach", `${layer}block width + square`, { meaning: "inside a shut cover, from the spine to the fore-edge of the front", source: "geometry", shownAs: "thickness" });
   ledger.compute("front width", "up(cover reach + bend / 2)", { meaning: "front cover, from its edge to the fold", source: "geometry" });
-  ledger.compute("spine width", "up(spine thickness + ease + bend)",
+  ledger.compute("spine width", "max(nearest(spine thickness + ease + bend), up(spine thickness + bend))",
     { meaning: "between the two folds of the spine, flat", source: "D. W. Jones 1995: the clamped sections and one compressed thread for each; ease and bend: geometry" });
   ledger.compute("back width", cover.flap === "wrap" ? "up(cover reach + bend)" : "up(cover reach + bend / 2)",
     { meaning: cover.flap === "wrap" ? "back cover, from the fold of the spine to the fold at the fore-edge" : "back cover, from the fold to its edge", source: "geometry" });
@@ -62,7 +63,7 @@ function makeStrip(definition: Definition<"long-stitch">, ledger: Ledger): NonNu
 }
 
 function makeFlap({ book }: Definition<"long-stitch">, ledger: Ledger): void {
-  ledger.compute("wall width", "up(text block thickness + cover thickness + ease + bend)", { meaning: "between the two folds at the fore-edge: pages, front cover and ease", source: "geometry" });
+  ledger.compute("wall width", "max(nearest(text block thickness + cover thickness + ease + bend), up(text block thickness + cover thickness + bend))", { meaning: "between the two folds at the fore-edge: pages, front cover and ease", source: "geometry" });
   const given = book.cover["flap width"];
   const meaning = "flap, from its fold to its edge";
   if (given) ledger.give("flap width", given, "given", { meaning, source: "" });
