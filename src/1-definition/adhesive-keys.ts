@@ -63,7 +63,7 @@ export function settleAdhesive(usual: string, written: WrittenAdhesive | null): 
   }
   const given = [open === null ? "" : "open", set === null ? "" : "set", dry === null ? "" : "dry"].filter((word) => word !== "");
   const source = given.length === 0 ? use.source : `${given.join(", ")} time as given in the definition; otherwise: ${use.source}`;
-  return { ok: true, adhesive: { id: use.id, name: use.name, openMinutes: open ?? use.openMinutes, setMinutes, dryMinutes, thickness: use.thickness, wet: use.wet, solvent: use.solvent, source } };
+  return { ok: true, adhesive: { id: use.id, name: use.name, openMinutes: open ?? use.openMinutes, setMinutes, dryMinutes, thickness: use.thickness, gramsPerSquareMetre: use.gramsPerSquareMetre, wet: use.wet, solvent: use.solvent, source } };
 }
 
 function usualAdhesive(id: string): CatalogueAdhesive {

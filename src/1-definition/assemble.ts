@@ -40,7 +40,7 @@ export function assemble(parts: Parts): { readonly definition: Definition; reado
     materials[role] = settleMaterial(role, about.usual, written.materials[role] ?? null, fromBook && { thickness: fromBook.thickness, isDefault: defaulted.has(fromBook.path) });
     if (!nodeAt(root, ["materials", role, "name"])) defaulted.add(`materials/${role}/name`);
     if (materials[role].thickness && materials[role].thicknessFrom === "default") defaulted.add(`materials/${role}/thickness`);
-    if (about.keys !== "band" && about.keys !== "hardware" && !nodeAt(root, ["materials", role, "grain"])) defaulted.add(`materials/${role}/grain`);
+    if (about.keys !== "band" && !about.keys.endsWith("hardware") && !nodeAt(root, ["materials", role, "grain"])) defaulted.add(`materials/${role}/grain`);
   }
 
   const adhesives: Record<string, Adhesive> = {};

@@ -29,7 +29,7 @@ export interface MaterialRole {
   readonly about: string;
   readonly usual: { readonly name: string; readonly thickness: Length | null; readonly grain: "long" | "short" | "none" | "unknown" };
   /** Which keys make sense: a sheet has a thickness, a grain and sheet sizes; a board all but the thickness; a ribbon only a thickness. */
-  readonly keys: "sheet" | "board" | "band" | "hardware";
+  readonly keys: "sheet" | "board" | "band" | "hardware" | "extended hardware";
 }
 
 const loaded = new Map<BindingId, BindingDefinition>();

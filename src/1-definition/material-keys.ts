@@ -23,6 +23,8 @@ export interface WrittenMaterial {
   readonly price?: Rational | null;
   readonly "pack length"?: Length | null;
   readonly "pack count"?: number;
+  readonly "extension price"?: Rational | null;
+  readonly "extension count"?: number;
 }
 
 /** A sheet with what it costs, as written. */
@@ -57,6 +59,11 @@ export function materialOfRole(role: MaterialRole, context: FieldContext): Field
     case "sheet": return optionalMapping({ name, thickness, grammage, bulk, grain, sheets }, about);
     case "board": return optionalMapping({ name, grain, sheets, price: perPack, "pack count": packCount }, about);
     case "band": return optionalMapping({ name, thickness, price: perPack, "pack length": packLength }, about);
+    case "extended hardware": return optionalMapping({
+      name, price: perPack, "pack count": packCount,
+      "extension price": price("Price of a pack of extensions."),
+      "extension count": count({ about: "Extensions in a pack.", least: 1, most: 10000, default: 1, example: 10 }),
+    }, about);
     case "hardware": return optionalMapping({ name, price: perPack, "pack count": packCount }, about);
   }
 }
@@ -76,6 +83,7 @@ export function settleMaterial(role: string, usual: MaterialRole["usual"], writt
     price: written?.price ?? null,
     packLength: written?.["pack length"] ?? null,
     packCount: written?.["pack count"] ?? 1,
+    extensions: { price: written?.["extension price"] ?? null, packCount: written?.["extension count"] ?? 1 },
   };
   if (fromBook) return { ...rest, thickness: fromBook.thickness, thicknessFrom: fromBook.isDefault ? "default" : "given" };
   if (written?.thickness) return { ...rest, thickness: written.thickness, thicknessFrom: "given" };

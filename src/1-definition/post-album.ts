@@ -118,7 +118,7 @@ export const bindingDefinition = {
     "lining paper": { about: "The paper that lines the boards.", usual: usualMaterials["lining paper"], keys: "sheet" },
     "leaf card": { about: "The card or heavy paper of the leaves.", usual: ownMaterials["leaf card"], keys: "sheet" },
     "guard card": { about: "The card of the guards between the leaves.", usual: ownMaterials["guard card"], keys: "sheet" },
-    posts: { about: "The screw posts and their extensions.", usual: usualMaterials.posts, keys: "hardware" },
+    posts: { about: "The screw posts and their extensions.", usual: usualMaterials.posts, keys: "extended hardware" },
   },
   thicknessFromBook: () => null,
   measured: {

@@ -94,6 +94,8 @@ export interface Material {
   readonly price: Rational | null;
   readonly packLength: Length | null;
   readonly packCount: number;
+  /** The same of what is screwed into posts that are too short alone. */
+  readonly extensions?: { readonly price: Rational | null; readonly packCount: number };
 }
 
 /** The adhesive of one glueing job, after defaults. */

@@ -20,6 +20,7 @@ export const build: BuildBinding<"pamphlet"> = (definition) => {
   const geometry = sizePamphlet(definition, ledger);
   const thread = sewPamphlet(definition, geometry);
   enterThread(ledger, thread);
+  ledger.compute("thread by rule of thumb", "3 * page height", { meaning: "three times the page height: a check on the thread length, no more", source: "common practice, no source" });
   const parts = partsOf(geometry);
   const scores: readonly Score[] = [{
     name: "cover fold", part: "cover", at: geometry.coverFold, exactAt: geometry.coverFold, fromCentre: addLengths(), fold: "valley",

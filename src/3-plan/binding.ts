@@ -5,6 +5,7 @@ import type { ToolId } from "../catalogue/tools.ts";
 import type { Definition } from "../1-definition/types.ts";
 import type { Model } from "../2-model/types.ts";
 import type { Length } from "../units/length.ts";
+import type { Spread } from "./bench/spread.ts";
 import type { StepTable, Term } from "./types.ts";
 import type { Wording } from "./wording.ts";
 
@@ -42,8 +43,8 @@ export interface DraftStep {
   readonly tools: readonly ToolId[];
   /** Hands-on minutes of a median beginner, before the author's pace. Estimates of ours: common practice, no source. */
   readonly minutes: number;
-  /** The glueing done here: which job's adhesive, and the longest time between laying it on and closing the joint. */
-  readonly glueing?: { readonly job: string; readonly openMinutes: number; readonly strips?: AdhesiveStrips };
+  /** The glueing done here: which job's adhesive, the longest time between laying it on and closing the joint, and where it is laid: nowhere for a tape that is a part itself. */
+  readonly glueing?: { readonly job: string; readonly openMinutes: number; readonly strips?: AdhesiveStrips; readonly spread: readonly Spread[] };
   /** What must have set or dried before this step begins. */
   readonly needs?: readonly { readonly step: string; readonly until: "set" | "dry"; readonly what: string }[];
   /** How the work rests while it sets: "under a pressing board and a weight". */

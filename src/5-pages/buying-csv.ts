@@ -17,10 +17,11 @@ export function buyingCsv({ definition, plan }: Booklet): string | null {
 }
 
 function cellsOf(line: OrderLine, currency: string): readonly string[] {
-  const counted = (count: number): string => (line.needed === 0 ? "" : String(count));
+  // Nobody's packs of adhesives are known here: only how much is needed.
+  const counted = (count: number): string => (line.role === "adhesive" ? "" : String(count));
   const money = (cents: number | null): string => (cents === null ? "" : (cents / 100).toFixed(2));
   return [
-    line.name, line.unit, counted(line.needed), counted(line.inHand), counted(line.packs), counted(line.packSize),
+    line.name, line.unit, String(line.needed), counted(line.inHand), counted(line.packs), counted(line.packSize),
     money(line.packPrice), money(line.price), counted(line.over), line.price === null ? "" : currency, line.note,
   ];
 }

@@ -76,6 +76,7 @@ export interface ClassView {
   /** Cautions of the author's own, as HTML. */
   readonly ownHazards: readonly (CautionView & { readonly steps: string })[];
   readonly mistakes: readonly MistakeLine[];
+  readonly notes: ClassPlan["notes"];
   readonly timetable: PrintedTimetable;
   readonly chart: FigureView | null;
 }
@@ -107,7 +108,7 @@ export function viewClass({ definition, plan, drawings }: Booklet): ClassView | 
     ],
     orders: own.orders.map((line) => ({
       name: line.name, unit: line.unit, note: line.note,
-      needed: line.role === "adhesive" ? "" : String(line.needed),
+      needed: String(line.needed),
       inHand: line.inHand === 0 ? "" : String(line.inHand),
       buy: line.role === "adhesive" ? "" : line.packSize === 1 ? String(line.packs) : `${line.packs} ${line.packs === 1 ? "pack" : "packs"} of ${line.packSize}`,
       price: line.price === null ? "" : printMoney(line.price, currency),
@@ -147,6 +148,7 @@ export function viewClass({ definition, plan, drawings }: Booklet): ClassView | 
     hazards: own.hazards,
     ownHazards: plan.safety.own.map(({ markdown, steps }) => ({ ...viewOwnCaution(markdown, { topHeading: 5, pictures: new Set() }), steps: stepList(steps) })),
     mistakes: own.mistakes,
+    notes: own.notes,
     timetable: own.timetable,
     chart: figure("class-timetable"),
   };

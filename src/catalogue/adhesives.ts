@@ -16,6 +16,8 @@ export interface CatalogueAdhesive {
   readonly dryMinutes: number;
   /** Layer left in the joint. */
   readonly thickness: Length;
+  /** What a brush lays on, wet; null for what comes off a roll. */
+  readonly gramsPerSquareMetre: number | null;
   /** Whether it brings water into paper and board, so that they stretch and must dry under weight. */
   readonly wet: boolean;
   /** Whether it gives off solvent: steps that use it carry the caution about vapour and fire. */
@@ -25,7 +27,7 @@ export interface CatalogueAdhesive {
 }
 
 const timesFromMemory = "times from memory, the maker's data sheet comes first: try it on scrap";
-const layerUnsourced = "layer thickness common practice, no source";
+const layerUnsourced = "layer thickness and amount common practice, no source";
 
 /**
  * The order PVA, hide glue, paste in drying is D. Rash, Book_Arts-L, April 2000; the open time of PVA being the shortest is Roberts and
@@ -34,37 +36,37 @@ const layerUnsourced = "layer thickness common practice, no source";
 export const adhesives: readonly CatalogueAdhesive[] = [
   {
     id: "pva", name: "PVA", aliases: ["PVA glue", "white glue"],
-    openMinutes: 8, setMinutes: 30, dryMinutes: 12 * 60, thickness: mm("0.05"), wet: true, solvent: false,
+    openMinutes: 8, setMinutes: 30, dryMinutes: 12 * 60, thickness: mm("0.05"), gramsPerSquareMetre: 120, wet: true, solvent: false,
     source: `open and set ${timesFromMemory}; drying overnight under weight as in Vaughn (1912) and Brown (1921); ${layerUnsourced}`,
   },
   {
     id: "pva-and-methyl-cellulose", name: "PVA and methyl cellulose mix", aliases: ["mix", "PVA mix", "PVA and methyl cellulose"],
-    openMinutes: 12, setMinutes: 45, dryMinutes: 14 * 60, thickness: mm("0.05"), wet: true, solvent: false,
+    openMinutes: 12, setMinutes: 45, dryMinutes: 14 * 60, thickness: mm("0.05"), gramsPerSquareMetre: 120, wet: true, solvent: false,
     source: `${timesFromMemory}; that methyl cellulose lengthens the working time of PVA is J. Thompson, Book_Arts-L 1999; ${layerUnsourced}`,
   },
   {
     id: "hide-glue", name: "hide glue", aliases: ["animal glue"],
-    openMinutes: 10, setMinutes: 40, dryMinutes: 16 * 60, thickness: mm("0.05"), wet: true, solvent: false,
+    openMinutes: 10, setMinutes: 40, dryMinutes: 16 * 60, thickness: mm("0.05"), gramsPerSquareMetre: 150, wet: true, solvent: false,
     source: `${timesFromMemory}; that it dries after PVA and before paste is D. Rash, Book_Arts-L 2000; ${layerUnsourced}`,
   },
   {
     id: "wheat-paste", name: "wheat paste", aliases: ["paste", "wheat starch paste", "starch paste"],
-    openMinutes: 20, setMinutes: 60, dryMinutes: 24 * 60, thickness: mm("0.02"), wet: true, solvent: false,
+    openMinutes: 20, setMinutes: 60, dryMinutes: 24 * 60, thickness: mm("0.02"), gramsPerSquareMetre: 150, wet: true, solvent: false,
     source: `${timesFromMemory}; that paste dries last is D. Rash, Book_Arts-L 2000; ${layerUnsourced}`,
   },
   {
     id: "double-sided-tape", name: "double-sided tape", aliases: ["tape"],
-    openMinutes: null, setMinutes: 0, dryMinutes: 0, thickness: mm("0.1"), wet: false, solvent: false,
+    openMinutes: null, setMinutes: 0, dryMinutes: 0, thickness: mm("0.1"), gramsPerSquareMetre: null, wet: false, solvent: false,
     source: "holds at once, no wait; thickness common practice, no source",
   },
   {
     id: "self-adhesive-tape", name: "self-adhesive tape", aliases: ["self-adhesive cloth tape"],
-    openMinutes: null, setMinutes: 0, dryMinutes: 0, thickness: noLength, wet: false, solvent: false,
+    openMinutes: null, setMinutes: 0, dryMinutes: 0, thickness: noLength, gramsPerSquareMetre: null, wet: false, solvent: false,
     source: "holds at once, no wait; its adhesive is counted in the thickness of the tape itself",
   },
   {
     id: "solvent-cement", name: "solvent cement", aliases: ["cement", "contact cement", "all-purpose cement", "multi-purpose cement", "rubber cement"],
-    openMinutes: 5, setMinutes: 15, dryMinutes: 4 * 60, thickness: mm("0.05"), wet: false, solvent: true,
+    openMinutes: 5, setMinutes: 15, dryMinutes: 4 * 60, thickness: mm("0.05"), gramsPerSquareMetre: 150, wet: false, solvent: true,
     source: `${timesFromMemory}; ${layerUnsourced}`,
   },
 ];

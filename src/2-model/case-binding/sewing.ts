@@ -76,5 +76,7 @@ export function sewSections(definition: Definition<"case-binding">, geometry: Ca
     needleful: keys.needleful, joinEnd: keys["join end"], waste: keys.waste, cutTo: threadCutTo[definition.units.governing],
   });
   enterThread(ledger, thread);
+  ledger.compute("thread by rule of thumb", "(sections + 1) * page height",
+    { meaning: "each section one page height, and one more: a check on the thread length, no more", source: "common practice, no source" });
   return thread;
 }

@@ -1,4 +1,5 @@
 // Stage 2 of a case binding: fold, pierce and sew the sections, or fan and glue the leaves; endpapers; the spine glued.
+import { zone } from "../bench/spread.ts";
 import type { CautionId } from "../../catalogue/cautions.ts";
 import { addLengths } from "../../units/length.ts";
 import { wordsForPass } from "../sewing/move-words.ts";
@@ -125,7 +126,7 @@ function fanGlue({ definition, model, say }: Context): DraftStep {
     parts: ["leaf"],
     sizes: [{ label: "leaves", text: String(block.leaves) }, { label: "glued spine", text: say.about(say.thickness(block.spineThickness)) }],
     tools: ["brush", "wasteSheets", "pressingBoards", "clips"], minutes: 20,
-    glueing: { job: "spine", openMinutes: 4 }, rest: "clamped, spine up",
+    glueing: { job: "spine", openMinutes: 4, spread: zone(block.pageHeight, block.spineThickness, 2) }, rest: "clamped, spine up",
     cautions: wetCautions(glue.wet, ["press", "paperEdge"]), figure: "fan-glue",
     check: "Opened gently, no leaf slips and none stands out of the spine.",
     mistake: { sign: "A leaf comes out.", repair: "Run a thin line of adhesive along its spine edge, push it home and clamp the block again." },
@@ -145,7 +146,7 @@ function tipEndpapers({ definition, model, say }: Context): DraftStep {
     ],
     parts: ["endpaper"], sizes: [{ label: "width of the line of adhesive", text: say.size(geometry.endpaperTip) }],
     tools: ["brush", "wasteSheets", "boneFolder", "pressingBoards", "weight", "scissors"], minutes: 12,
-    glueing: { job: "endpapers", openMinutes: 2 }, rest: "flat under a board and a weight",
+    glueing: { job: "endpapers", openMinutes: 2, spread: zone(geometry.endpaperHeight, geometry.endpaperTip, 2) }, rest: "flat under a board and a weight",
     ...(geometry.sewing ? {} : { needs: [{ step: "fan-glue", until: "set", what: "glued leaves" } as const] }),
     cautions: wetCautions(glue.wet, ["boneFolder", "weights", "scissors"]), figure: "endpapers",
     check: "Endpaper and page open along the line like two pages of a book, and no adhesive has come beyond it.",
@@ -165,7 +166,7 @@ function glueSpine({ definition, model, say }: Context): DraftStep {
     ],
     parts: [], sizes: [{ label: "back, endpapers included", text: say.about(say.thickness(geometry.backThickness)) }],
     tools: ["brush", "wasteSheets", "press", "pressingBoards"], minutes: 10,
-    glueing: { job: "spine", openMinutes: 4 }, needs: [{ step: "tip-endpapers", until: "set", what: "endpapers" }], rest: "in the press or between clamped boards, spine up",
+    glueing: { job: "spine", openMinutes: 4, spread: zone(geometry.block.pageHeight, geometry.backThickness) }, needs: [{ step: "tip-endpapers", until: "set", what: "endpapers" }], rest: "in the press or between clamped boards, spine up",
     cautions: wetCautions(glue.wet, ["press"]), figure: "glue-spine",
     check: "Spine and head are square to each other, and the sections no longer slide.",
     mistake: { sign: "The spine has dried askew.", repair: "Damp it, knock it square and clamp it again; glue set hard must be soaked off." },

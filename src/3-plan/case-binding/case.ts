@@ -1,4 +1,5 @@
 // Stage 4 of a case binding: boards and spine strip on the cloth, up to the turned-in edges.
+import { facesOf, turnInsOf, zone } from "../bench/spread.ts";
 import { cutParts } from "../bench/preparation.ts";
 import type { DraftStep, PlanContext } from "../binding.ts";
 import { blockPartIds } from "../../2-model/case-binding/parts.ts";
@@ -72,7 +73,7 @@ function glueBoards(context: Context): DraftStep {
       "Turn the work over and rub the cloth down through paper from the middle outwards.",
     ],
     parts: ["boards", "spine-strip", "cloth"], sizes: [{ label: "joint on each side of the strip", text: say.size(geometry.joint) }],
-    tools: ["brush", "wasteSheets", "boneFolder", "ruler"], minutes: 15, glueing: { job: "case", openMinutes: 4 },
+    tools: ["brush", "wasteSheets", "boneFolder", "ruler"], minutes: 15, glueing: { job: "case", openMinutes: 4, spread: [...facesOf(model, "spine-strip"), ...(geometry.covering.clothOnBoards ? zone(geometry.boardHeight, geometry.covering.clothOnBoards, 2) : facesOf(model, "boards"))] },
     cautions: wetCautions(glue.wet, ["boneFolder"]), figure: "glue-boards",
     notices: [{ hazard: "Adhesive that squeezes out stains cloth.", consequence: "The stain stays.", avoid: "Lay it thinly, wipe the edges before you set a board down, and take fresh waste paper for each." }],
     check: `The spacer, ${say.size(geometry.joint)} wide, slides along both joints without catching, and the ${cloth.name} has no bubble.`,
@@ -107,7 +108,7 @@ function turnIn({ definition, model, say }: Context): DraftStep {
     ],
     parts: ["cloth"], sizes: [{ label: "turn-in", text: say.size(covering.turnIn) }],
     tools: ["brush", "wasteSheets", "boneFolder", ...(isFull ? ["barrier", "pressingBoards", "weight"] as const : [])], minutes: isFull ? 15 : 8,
-    glueing: { job: "case", openMinutes: 3 }, rest: isFull ? "flat, between barrier sheets and pressing boards, under weights" : "flat",
+    glueing: { job: "case", openMinutes: 3, spread: turnInsOf(model, "cloth", covering.turnIn, isFull ? "all" : "head and tail") }, rest: isFull ? "flat, between barrier sheets and pressing boards, under weights" : "flat",
     cautions: wetCautions(glue.wet, isFull ? ["boneFolder", "weights"] : ["boneFolder"]), figure: isFull ? "turn-in" : "spine-turn-in",
     check: "The cloth is tight over every edge and follows the joints at head and tail.",
     mistake: { sign: "The cloth bridges a joint at head or tail.", repair: "Press it in with the bone folder while the adhesive is still soft; once dry, damp it and try again." },

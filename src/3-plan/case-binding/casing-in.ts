@@ -1,4 +1,5 @@
 // The last stage of a case binding: hanging the text block in its case, pressing the joints, first opening.
+import { zone } from "../bench/spread.ts";
 import type { DraftStep, PlanContext } from "../binding.ts";
 import { wetCautions } from "./block.ts";
 
@@ -32,7 +33,7 @@ function hangBlock({ definition, model, say }: Context): DraftStep {
       `Work the cloth into both joints with the bone folder${geometry.round ? ", and mould it over the round back with your palms" : ""}.`,
     ],
     parts: [], sizes: [{ label: "squares", text: say.size(geometry.square) }, { label: "groove", text: say.size(geometry.groove) }],
-    tools: ["brush", "wasteSheets", "barrier", "boneFolder"], minutes: 20, glueing: { job: "pastedowns", openMinutes: 6 },
+    tools: ["brush", "wasteSheets", "barrier", "boneFolder"], minutes: 20, glueing: { job: "pastedowns", openMinutes: 6, spread: zone(geometry.endpaperHeight, geometry.boardWidth, 2) },
     needs: [
       { step: lastCover, until: "dry", what: "case" },
       { step: geometry.lining ? "line-spine" : geometry.endband ? "attach-endbands" : "glue-mull", until: "dry", what: "lined spine" },

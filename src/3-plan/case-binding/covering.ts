@@ -1,4 +1,5 @@
 // Stage 5 of a quarter or half binding: cloth corners and paper sides.
+import { facesOf } from "../bench/spread.ts";
 import type { DraftStep, PlanContext } from "../binding.ts";
 import { wetCautions } from "./block.ts";
 
@@ -26,7 +27,7 @@ function coverCorners({ definition, model, say }: Context): DraftStep {
     ],
     parts: ["corner-square"],
     sizes: [{ label: "along the board’s edges", text: say.size(corners.reach) }, { label: "turn-in", text: say.size(covering.turnIn) }, { label: "board’s corner to the cut", text: distance }],
-    tools: ["pencil", "ruler", "brush", "wasteSheets", "boneFolder", "scissors"], minutes: 20, glueing: { job: "case", openMinutes: 3 }, rest: "flat",
+    tools: ["pencil", "ruler", "brush", "wasteSheets", "boneFolder", "scissors"], minutes: 20, glueing: { job: "case", openMinutes: 3, spread: facesOf(model, "corner-square") }, rest: "flat",
     cautions: wetCautions(glue.wet, ["scissors", "boneFolder"]), figure: "cover-corners",
     check: "The slanting edges of the four corners are equal, and no board shows at a corner.",
     mistake: { sign: "A corner’s slanting edge is off its line.", repair: "Leave it if the paper will cover it; it laps over the cloth. Else lift it while it is wet." },
@@ -53,7 +54,7 @@ function coverSides({ definition, model, say }: Context): DraftStep {
       ...(covering.corners ? [{ label: "cut off at the corners", text: say.size(covering.corners.paperCut) }] : [{ label: "board’s corner to the cut", text: say.thickness(covering.cornerDistance) }]),
     ],
     tools: ["pencil", "ruler", "scissors", "brush", "wasteSheets", "boneFolder", "barrier", "pressingBoards", "weight"], minutes: 25,
-    glueing: { job: "sides", openMinutes: 4 }, needs: [{ step: covering.corners ? "cover-corners" : "turn-in", until: "set", what: covering.corners ? "corners" : "spine cloth" }],
+    glueing: { job: "sides", openMinutes: 4, spread: facesOf(model, "side-paper") }, needs: [{ step: covering.corners ? "cover-corners" : "turn-in", until: "set", what: covering.corners ? "corners" : "spine cloth" }],
     rest: "flat, between barrier sheets and pressing boards, under weights", cautions: wetCautions(glue.wet, ["scissors", "boneFolder", "weights"]), figure: "cover-sides",
     check: "The same width of cloth shows on both boards at head and tail, and no bubble is left.",
     mistake: { sign: "The paper has stretched and reaches too far over the cloth.", repair: "Lift it while it is wet and slide it back; for the next one trim a sliver off beforehand." },

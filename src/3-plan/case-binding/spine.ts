@@ -1,4 +1,5 @@
 // Stage 3 of a case binding: ribbon, mull, endbands and lining on the spine, and the measuring of the finished text block.
+import { facesOf, zone } from "../bench/spread.ts";
 import type { DraftStep, PlanContext } from "../binding.ts";
 import { wetCautions } from "./block.ts";
 
@@ -32,7 +33,7 @@ function attachRibbon(context: Context): DraftStep {
       `Glue the end of the ribbon to the spine at the head, in the middle, over ${glued.n > 0n ? `${say.size(glued)} of` : "a finger’s breadth of"} its length.`,
       "Lay the rest down between the pages and keep it there, out of the way. Cut its end slanting and seal it with a little adhesive.",
     ],
-    parts: ["ribbon"], sizes: [], tools: ["brush", "scissors"], minutes: 5, glueing: { job: "linings", openMinutes: 1 },
+    parts: ["ribbon"], sizes: [], tools: ["brush", "scissors"], minutes: 5, glueing: { job: "linings", openMinutes: 1, spread: zone(model.geometry.ribbon!.width, model.geometry.ribbon!.width, 4) },
     needs: [spineSet(context)], rest: "as it is", cautions: wetCautions(glue.wet, ["scissors"]), figure: "ribbon",
     check: "Laid cornerwise over a page, the ribbon still hangs out below.",
     mistake: { sign: "The ribbon is glued along the whole spine.", repair: "Pull it free at once down to the glued end and wipe the spine." },
@@ -52,7 +53,7 @@ function glueMull(context: Context): DraftStep {
     ],
     parts: ["mull"],
     sizes: [{ label: "loose on each side", text: say.size(mull.onBoards) }, { label: "from head and tail", text: say.size(mull.short) }],
-    tools: ["brush", "wasteSheets", "boneFolder", "press"], minutes: 8, glueing: { job: "linings", openMinutes: 3 }, needs: [spineSet(context)],
+    tools: ["brush", "wasteSheets", "boneFolder", "press"], minutes: 8, glueing: { job: "linings", openMinutes: 3, spread: zone(mull.height, model.geometry.backWidth) }, needs: [spineSet(context)],
     rest: "in the press, spine up", cautions: wetCautions(glue.wet, ["press", "scissors"]), figure: "spine-lining",
     check: `The mull lies flat on the ${model.geometry.sewing ? "folds of all sections" : "edges of all leaves"}, and equal flaps hang down on both sides.`,
     mistake: { sign: "The mull is glued down askew.", repair: "Pull it off while it is wet and lay it on again; dried askew it may stay, if it does not reach head or tail." },
@@ -70,7 +71,7 @@ function attachEndbands({ definition, model, say }: Context): DraftStep {
       "Do the same at the tail.",
     ],
     parts: ["endband"], sizes: [{ label: "across the back", text: say.size(length) }], tools: ["brush", "scissors", "boneFolder"], minutes: 8,
-    glueing: { job: "linings", openMinutes: 2 }, needs: [{ step: "glue-mull", until: "set", what: "mull" }], rest: "in the press, spine up",
+    glueing: { job: "linings", openMinutes: 2, spread: facesOf(model, "endband") }, needs: [{ step: "glue-mull", until: "set", what: "mull" }], rest: "in the press, spine up",
     cautions: wetCautions(glue.wet, ["scissors"]), figure: "endbands",
     check: "Seen from the front, only the beads stand up beyond the pages, and neither is higher than the boards will be.",
     mistake: { sign: "A bead stands out beyond the side of the back.", repair: "Trim its end with small scissors; it would catch in the joint." },
@@ -88,7 +89,7 @@ function lineWithPaper({ definition, model, say }: Context): DraftStep {
       "Rub it down with the bone folder, first along the middle, then to both sides.",
     ],
     parts: ["spine-lining"], sizes: [{ label: "along the back", text: say.thickness(geometry.backWidth) }],
-    tools: ["brush", "wasteSheets", "boneFolder", "scissors", "press"], minutes: 8, glueing: { job: "linings", openMinutes: 3 },
+    tools: ["brush", "wasteSheets", "boneFolder", "scissors", "press"], minutes: 8, glueing: { job: "linings", openMinutes: 3, spread: facesOf(model, "spine-lining") },
     needs: [{ step: geometry.endband ? "attach-endbands" : "glue-mull", until: "set", what: geometry.endband ? "endbands" : "mull" }],
     rest: "in the press, spine up", cautions: wetCautions(glue.wet, ["boneFolder", "scissors", "press"]), figure: "lining",
     check: `No air is caught under the paper${geometry.round ? ", and it follows the curve" : ""}.`,

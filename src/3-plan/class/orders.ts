@@ -3,12 +3,15 @@ import type { Definition } from "../../1-definition/types.ts";
 import type { Model } from "../../2-model/types.ts";
 import { addLengths, multiplyLength, noLength } from "../../units/length.ts";
 import type { Length } from "../../units/length.ts";
-import { rational } from "../../units/rational.ts";
+import { ceilRational, rational } from "../../units/rational.ts";
 import type { Rational } from "../../units/rational.ts";
+import type { DraftStep } from "../binding.ts";
 import { postsOf } from "../hardware.ts";
 import type { Plan } from "../types.ts";
 import { listInWords } from "../wording.ts";
 import type { Wording } from "../wording.ts";
+import { amountsOf } from "./adhesive-amounts.ts";
+import type { AdhesiveAmount } from "./adhesive-amounts.ts";
 import type { CutPlans } from "./cut-plans.ts";
 import { ceilCents, centsOf, printMoney, withMargin } from "./money.ts";
 import type { Costs, OrderLine } from "./types.ts";
@@ -25,7 +28,7 @@ interface Demand {
 }
 
 /** Every line of the order, sheets first, then lengths, counted pieces and hardware, and the adhesives. */
-export function listOrders(definition: Definition, model: Model, plan: Plan, cuts: CutPlans, sets: number, say: Wording): readonly OrderLine[] {
+export function listOrders(definition: Definition, model: Model, { plan, drafts }: { readonly plan: Plan; readonly drafts: readonly DraftStep[] }, cuts: CutPlans, sets: number, say: Wording): readonly OrderLine[] {
   const planned = new Set([...cuts.sheets, ...cuts.lengths].map((each) => each.role));
   const roles = [...new Set(model.parts.map((part) => part.material))].filter((role) => !planned.has(role));
   return [
@@ -40,7 +43,7 @@ export function listOrders(definition: Definition, model: Model, plan: Plan, cut
     ...roles.map((role) => countedDemand(role, definition, model, sets, say)),
     ...threadDemand(definition, model, sets, say),
     ...postDemand(definition, model, sets, say),
-  ].map(orderOf).concat(adhesiveLines(plan));
+  ].map(orderOf).concat(amountsOf(definition, drafts, sets).map((amount) => adhesiveLine(amount, plan, say)));
 }
 
 function restOf(layouts: CutPlans["lengths"][number]["plan"]["layouts"]): Length {
@@ -75,8 +78,7 @@ function postDemand(definition: Definition, model: Model, sets: number, say: Wor
   const demand = { role: "posts", unit: "pieces", inHand: 0 } as const;
   return [
     { ...demand, name: material.name, needed: posts.count * sets, packSize: material.packCount, price: material.price, note: `${say.size(posts.length)} long, with caps` },
-    // The price of the posts is not that of their extensions.
-    ...posts.extensions.map(({ length, count }) => ({ ...demand, name: `extensions for ${material.name}`, needed: count * sets, packSize: 1, price: null, note: `${say.size(length)} long` })),
+    ...posts.extensions.map(({ length, count }) => ({ ...demand, name: `extensions for ${material.name}`, needed: count * sets, packSize: material.extensions?.packCount ?? 1, price: material.extensions?.price ?? null, note: `${say.size(length)} long` })),
   ];
 }
 
@@ -98,12 +100,19 @@ function orderOf({ price, ...demand }: Demand): OrderLine {
   };
 }
 
-/** Adhesives are not counted: how much a brush lays on is nobody's published figure. They are named so that they are not forgotten. */
-function adhesiveLines(plan: Plan): readonly OrderLine[] {
-  return plan.materials.filter((material) => material.role === "adhesive").map((material) => ({
-    role: "adhesive", name: material.name, unit: "", needed: 0, inHand: 0, packs: 0, packSize: 1, packPrice: null, price: null, over: 0, used: null,
-    note: `${material.pieces.join(", ")}; bring enough for the class`,
-  }));
+/** Adhesives by weight, tapes by length: estimates of ours that say what they rest on. */
+function adhesiveLine({ name, steps, brushed, taped }: AdhesiveAmount, plan: Plan, say: Wording): OrderLine {
+  const inInches = say.unitName === "inches";
+  const numbers = plan.steps.filter((step) => steps.includes(step.id)).map((step) => String(step.n));
+  const where = `for ${numbers.length === 1 ? "step" : "steps"} ${listInWords(numbers)}`;
+  const line = { role: "adhesive", name, inHand: 0, packs: 0, packSize: 1, packPrice: null, price: null, over: 0, used: null } as const;
+  if (brushed) {
+    const area = inInches ? `${Math.ceil(brushed.squareCentimetres / 6.4516)}\u00a0in²` : `${brushed.squareCentimetres}\u00a0cm²`;
+    const ounces = inInches ? `, ${Math.ceil(brushed.grams / 28.35)} oz` : "";
+    return { ...line, unit: "g, about", needed: brushed.grams, note: `${where}: ${area} at ${brushed.gramsPerSquareMetre} g/m², and as much again for pot and brush${ounces}. Our estimate: weigh the pot before and after your own book` };
+  }
+  const needed = Number(ceilRational(multiplyLength(taped!, inInches ? rational(10n, 3048n) : rational(1n, 1000n))));
+  return { ...line, unit: inInches ? "ft, about" : "m, about", needed, note: `${where}: a strip along each long edge that is glued` };
 }
 
 /** What the orders cost together. Nothing is said of a sum that lacks a price. */

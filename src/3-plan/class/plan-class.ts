@@ -12,6 +12,7 @@ import { shareOutSteps } from "./class-steps.ts";
 import { listHazards, questionsToAsk } from "./hazard-sheet.ts";
 import { listPreparation } from "./preparation.ts";
 import { listBags, listKit, listMistakes, listRoom, toolsBeforehand, wordsOnBags } from "./room.ts";
+import { listNotes } from "./teacher-notes.ts";
 import { printTimetable } from "./timetable.ts";
 import type { ClassPlan } from "./types.ts";
 
@@ -35,7 +36,7 @@ export function planClass({ definition, model, plan, drafts, say, solver }: Clas
   const cuts = planCuts(definition, model, sets, solver, say);
   const steps = shareOutSteps(plan.steps, drafts, settings);
   const room = listRoom(plan, steps, settings, makers);
-  const orders = listOrders(definition, model, plan, cuts, sets, say);
+  const orders = listOrders(definition, model, { plan, drafts }, cuts, sets, say);
   return {
     participants: settings.participants, makers, sets, orders,
     costs: addUpCosts(orders, definition, settings.participants, sets),
@@ -50,6 +51,7 @@ export function planClass({ definition, model, plan, drafts, say, solver }: Clas
     questions: questionsToAsk(plan.safety.hazards),
     hazards: listHazards({ plan, steps, room, settings, makers }),
     mistakes: listMistakes(plan),
+    notes: listNotes(model, say),
     timetable: printTimetable({ definition, settings, drafts, steps: plan.steps, makers }),
   };
 }

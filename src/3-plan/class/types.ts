@@ -32,6 +32,8 @@ export interface ClassPlan {
   readonly questions: readonly string[];
   readonly hazards: readonly HazardLine[];
   readonly mistakes: readonly MistakeLine[];
+  /** What else a teacher wants to answer about this book. */
+  readonly notes: readonly { readonly title: string; readonly text: string }[];
   readonly timetable: PrintedTimetable;
 }
 

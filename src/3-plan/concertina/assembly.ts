@@ -1,4 +1,5 @@
 // Stage 4 of the concertina: closure, the two end panels on their boards, and the last check.
+import { zone } from "../bench/spread.ts";
 import type { DraftStep, PlanContext } from "../binding.ts";
 
 const coversDry = { step: "turn-in", until: "dry", what: "turned-in covers" } as const;
@@ -29,7 +30,7 @@ function attachRibbon({ definition, model, say }: PlanContext<"concertina">): Dr
     parts: ["boards", "closure-ribbon"],
     sizes: [{ label: "long end, beyond the spine edge", text: say.size(closure.longEnd) }, { label: "short end, beyond the fore-edge", text: say.size(closure.shortEnd) }],
     tools: ["pencil", "ruler", "scissors", ...(glue.wet ? ["brush" as const] : []), "boneFolder"], minutes: 7,
-    glueing: { job: "closure", openMinutes: 2 }, needs: [{ step: "turn-in", until: "set", what: "turned-in covers" }], rest: "flat",
+    glueing: { job: "closure", openMinutes: 2, spread: zone(model.geometry.boardWidth, closure.width) }, needs: [{ step: "turn-in", until: "set", what: "turned-in covers" }], rest: "flat",
     cautions: glue.wet ? ["scissors", "wetAdhesive"] : ["scissors"], figure: "closure",
     check: "The ribbon lies square to the spine edge, and no adhesive shows beside it.",
     mistake: { sign: "The long end hangs out at the fore-edge.", repair: "Turn the board round head to tail: the long end is then at the spine edge. Only when the covering has an upright pattern must the ribbon be peeled off and laid anew." },
@@ -51,7 +52,7 @@ function glueFront({ definition, model, say }: PlanContext<"concertina">): Draft
     parts: ["boards"],
     sizes: [{ label: "square on all four sides", text: say.size(geometry.square) }],
     tools: [...(glue.wet ? ["brush" as const] : []), "wasteSheets", "boneFolder", "barrier", "pressingBoards", "weight"], minutes: 10,
-    glueing: { job: "ends", openMinutes: 3 },
+    glueing: { job: "ends", openMinutes: 3, spread: zone(geometry.panelHeight, geometry.panelWidth) },
     needs: [coversDry, ...(geometry.strips.length > 1 ? [{ step: "join-strips", until: "set", what: "joins" } as const] : []), ...(geometry.closure?.kind === "ribbon" ? [{ step: "attach-ribbon", until: "set", what: "ribbon" } as const] : [])],
     rest: "shut, a barrier sheet between panels 1 and 2, under a weight",
     cautions: glue.wet ? ["wetAdhesive", "weights"] : ["weights"],
@@ -77,7 +78,7 @@ function glueBack({ definition, model, say }: PlanContext<"concertina">): DraftS
     parts: ["boards"],
     sizes: [{ label: "square on all four sides", text: say.size(square) }],
     tools: [...(glue.wet ? ["brush" as const] : []), "wasteSheets", "triangle", "boneFolder", "barrier", "pressingBoards", "weight"], minutes: 10,
-    glueing: { job: "ends", openMinutes: 4 },
+    glueing: { job: "ends", openMinutes: 4, spread: zone(model.geometry.panelHeight, model.geometry.panelWidth) },
     needs: [{ step: "glue-front", until: "set", what: "first panel" }], rest: "shut, barrier sheets inside both boards, between pressing boards, under a weight",
     cautions: glue.wet ? ["wetAdhesive", "weights"] : ["weights"], figure: "glue-back",
     check: "A set square standing on the bench touches both boards on all four sides.",
@@ -105,7 +106,7 @@ function makeBand({ definition, model, say }: PlanContext<"concertina">): DraftS
     parts: ["band"],
     sizes: [{ label: "lap", text: say.size(closure.lap) }],
     tools: ["pencil", "ruler", "boneFolder", ...(glue.wet ? ["brush" as const] : []), "wasteSheets", "barrier"], minutes: 12,
-    glueing: { job: "closure", openMinutes: 2 }, needs: [{ step: "glue-back", until: "set", what: "last panel" }],
+    glueing: { job: "closure", openMinutes: 2, spread: zone(closure.height, closure.lap) }, needs: [{ step: "glue-back", until: "set", what: "last panel" }],
     cautions: glue.wet ? ["boneFolder", "wetAdhesive"] : ["boneFolder"], figure: "closure",
     check: "The ring slips on over the head and stays where it is when you turn the book over.",
     mistake: { sign: "The ring is too tight.", repair: "Open the lap while it is soft and close it again over a thickness of card laid on the book." },

@@ -1,4 +1,5 @@
 // Stage 2 of the concertina: two boards covered and turned in.
+import { facesOf, turnInsOf } from "../bench/spread.ts";
 import { compareRational, multiplyRational, rational } from "../../units/rational.ts";
 import type { DraftStep, PlanContext } from "../binding.ts";
 
@@ -22,7 +23,7 @@ export function makeConcertinaCovers({ definition, model, say }: PlanContext<"co
       parts: ["boards", "covering"],
       sizes: [{ label: "turn-in all round", text: say.size(geometry.turnIn) }],
       tools: ["pencil", "ruler", ...(glue.wet ? ["brush" as const] : []), "wasteSheets", "boneFolder"], minutes: 16,
-      glueing: { job: "covering", openMinutes: 3 },
+      glueing: { job: "covering", openMinutes: 3, spread: facesOf(model, "boards") },
       cautions: glue.wet ? ["wetAdhesive"] : [],
       notices: glue.wet ? [{ hazard: `Adhesive that squeezes out stains the ${stuff}.`, consequence: "The stain stays.", avoid: "Lay it thinly, wipe the edges of the board before you set it down, and change the waste paper after each board." }] : [],
       figure: "cover-layout",
@@ -42,7 +43,7 @@ export function makeConcertinaCovers({ definition, model, say }: PlanContext<"co
       parts: ["covering"],
       sizes: [{ label: "turn-in", text: say.size(geometry.turnIn) }, ...(cutMisses ? [] : [{ label: "board’s corner to the cut", text: say.thickness(geometry.cornerDistance) }])],
       tools: ["pencil", "triangle", "scissors", ...(glue.wet ? ["brush" as const] : []), "wasteSheets", "boneFolder", "barrier", "pressingBoards", "weight"], minutes: 20,
-      glueing: { job: "covering", openMinutes: 3 }, rest: "flat, between barrier sheets and pressing boards, under weights",
+      glueing: { job: "covering", openMinutes: 3, spread: turnInsOf(model, "covering", geometry.turnIn) }, rest: "flat, between barrier sheets and pressing boards, under weights",
       cautions: glue.wet ? ["scissors", "wetAdhesive", "weights"] : ["scissors", "weights"],
       figure: "turn-in",
       check: "No board shows at a corner, and the covering is tight over every edge.",

@@ -1,4 +1,5 @@
 // The joins of a concertina: strips numbered by the join plan, and glued tab behind panel.
+import { zone } from "../bench/spread.ts";
 import type { Strip } from "../../2-model/concertina/geometry.ts";
 import type { DraftStep, PlanContext } from "../binding.ts";
 import { listInWords } from "../wording.ts";
@@ -67,7 +68,7 @@ export function joinStrips(context: PlanContext<"concertina">): DraftStep {
       { label: folds.length === 1 ? "join at fold" : "joins at folds", text: listInWords(folds) },
     ],
     tools: ["ruler", "knife", "mat", ...(glue.wet ? ["brush" as const] : []), "wasteSheets", "boneFolder", "barrier", "weight"], minutes: 4 + 6 * (strips.length - 1),
-    glueing: { job: "joins", openMinutes: 2 }, rest: "folded, barrier sheets in the joins, under a weight",
+    glueing: { job: "joins", openMinutes: 2, spread: zone(geometry.panelHeight, geometry.tab, strips.length - 1) }, rest: "folded, barrier sheets in the joins, under a weight",
     cautions: glue.wet ? ["knife", "wetAdhesive", "weights"] : ["knife", "weights"], figure: "join-section",
     check: "No tab shows from the front; shut, the joined panel lies in line with the pile; drawn open, the head edges are in one line.",
     mistake: { sign: "The tab shows on the front, or the join stands up as a crest.", repair: "The strip was laid under the tab, or strips were mixed up. Pull it off while the adhesive is soft, wipe the tab and join it anew. Once it has set, cut through the fold and glue a strip of the same paper behind the join." },

@@ -1,4 +1,5 @@
 // The boards of a link stitch: covered, turned in and lined where they are covered, then marked and pierced.
+import { facesOf, turnInsOf } from "../bench/spread.ts";
 import { needleTools } from "./sewing.ts";
 import { listInWords } from "../wording.ts";
 import type { DraftStep, PlanContext } from "../binding.ts";
@@ -21,7 +22,7 @@ export function coverBoards({ definition, model, say }: PlanContext<"link-stitch
       ],
       parts: ["covering", "boards"], sizes: [{ label: "turn-in all round", text: turnIn }],
       tools: ["pencil", "ruler", "triangle", ...(glue.wet ? ["brush" as const] : []), "wasteSheets", "boneFolder"], minutes: 15,
-      glueing: { job: "covering", openMinutes: 3 },
+      glueing: { job: "covering", openMinutes: 3, spread: facesOf(model, "boards") },
       cautions: glue.wet ? ["wetAdhesive", "boneFolder"] : ["boneFolder"], figure: "covering-layout",
       check: `Covering shows all round the board, ${turnIn} wide on every side, and no bubble is left.`,
       mistake: { sign: "The board sits askew.", repair: "Lift it at once, before the adhesive takes, and set it down again on the lines." },
@@ -37,7 +38,7 @@ export function coverBoards({ definition, model, say }: PlanContext<"link-stitch
       ],
       parts: ["covering"], sizes: [{ label: "board’s corner to the cut", text: distance }, { label: "turn-in", text: turnIn }],
       tools: ["pencil", "triangle", "scissors", ...(glue.wet ? ["brush" as const] : []), "wasteSheets", "boneFolder", "barrier", "pressingBoards", "weight"], minutes: 20,
-      glueing: { job: "covering", openMinutes: 3 }, rest: "flat, between barrier sheets and pressing boards, under weights",
+      glueing: { job: "covering", openMinutes: 3, spread: turnInsOf(model, "covering", geometry.turnIn) }, rest: "flat, between barrier sheets and pressing boards, under weights",
       cautions: glue.wet ? ["scissors", "wetAdhesive", "boneFolder", "weights"] : ["scissors", "boneFolder", "weights"], figure: "turn-in",
       check: "No board shows at a corner, and the covering is tight over every edge.",
       mistake: { sign: "A corner is cut too close and the board shows.", repair: "Glue a scrap of the covering over the corner before you turn the sides in; it will hardly show." },
@@ -59,7 +60,7 @@ function lineBoards({ definition, model, say }: PlanContext<"link-stitch">): Dra
     ],
     parts: ["lining-paper"], sizes: [{ label: "edge of the board to the lining", text: inset }],
     tools: [...(glue.wet ? ["brush" as const] : []), "wasteSheets", "boneFolder", "pressingBoards", "weight"], minutes: 14,
-    glueing: { job: "lining", openMinutes: 3 }, needs: [{ step: "turn-in", until: "set", what: "turned-in coverings" }],
+    glueing: { job: "lining", openMinutes: 3, spread: facesOf(model, "lining-paper") }, needs: [{ step: "turn-in", until: "set", what: "turned-in coverings" }],
     rest: "each board by itself, flat, blotting paper on the lining, under weights",
     cautions: glue.wet ? ["wetAdhesive", "weights", "needle"] : ["weights", "needle"],
     notices: glue.wet ? [{ hazard: "Two wet linings pressed face to face wrinkle each other.", consequence: "The wrinkles stay.", avoid: "Dry the boards separately (Bean & Brodhead 1918, Problem VIII)." }] : [],

@@ -1,4 +1,5 @@
 // The covers of the post album: covered and turned in, and, once they have set, lined inside and pierced.
+import { facesOf, turnInsOf, zone } from "../bench/spread.ts";
 import type { CautionId } from "../../catalogue/cautions.ts";
 import { cutCorners } from "../bench/covering.ts";
 import { listInWords } from "../wording.ts";
@@ -70,7 +71,7 @@ function glueBoards({ definition, model, say }: Context): DraftStep {
     parts: ["hinge-strip", "boards"],
     sizes: [{ label: "joint gap", text: say.size(geometry.jointGap) }],
     tools: ["brush", "wasteSheets", "boneFolder"].filter((tool) => glue.wet || tool !== "brush") as DraftStep["tools"], minutes: 20,
-    glueing: { job: "cover", openMinutes: 4 },
+    glueing: { job: "cover", openMinutes: 4, spread: [...facesOf(model, "hinge-strip"), ...(geometry.paper ? zone(geometry.coverHeight, geometry.clothLap, 2) : facesOf(model, "boards"))] },
     cautions: glue.wet ? ["wetAdhesive"] : [],
     notices: glue.wet ? [{ hazard: "Adhesive that squeezes out stains cloth.", consequence: "The stain stays.", avoid: "Lay it thinly, wipe the edges before you set a piece down, and change the waste paper after each piece." }] : [],
     figure: "glue-boards",
@@ -93,7 +94,7 @@ function turnIn({ definition, model, say }: Context, covering: string): DraftSte
     parts: [covering],
     sizes: [{ label: "turn-in", text: say.size(geometry.turnIn) }],
     tools: [...(glue.wet ? ["brush" as const, "wasteSheets" as const] : []), "boneFolder", "barrier", "pressingBoards", "weight"], minutes: 20,
-    glueing: { job: "cover", openMinutes: 3 }, rest: "flat, between barrier sheets and pressing boards, under weights",
+    glueing: { job: "cover", openMinutes: 3, spread: turnInsOf(model, covering, geometry.turnIn) }, rest: "flat, between barrier sheets and pressing boards, under weights",
     cautions: glue.wet ? ["wetAdhesive", "weights"] : ["weights"], figure: "turn-in",
     check: "No board shows at a corner; the cloth is tight over every edge and follows the joint at head and tail.",
     mistake: { sign: "The cloth bridges the joint at head or tail.", repair: "Press it in with the bone folder while the adhesive is still soft; once dry, damp it and try again." },
@@ -115,7 +116,7 @@ function coverSides({ definition, model, say }: Context, paper: NonNullable<Cont
     parts: ["cover-paper"],
     sizes: [{ label: "paper over the edge of the cloth", text: say.size(paper.lap) }, { label: "turn-in", text: say.size(geometry.turnIn) }],
     tools: ["pencil", "ruler", "scissors", ...(glue.wet ? ["brush" as const, "wasteSheets" as const] : []), "boneFolder", "barrier", "pressingBoards", "weight"], minutes: 20,
-    glueing: { job: "cover", openMinutes: 4 }, rest: "flat, between barrier sheets and pressing boards, under weights",
+    glueing: { job: "cover", openMinutes: 4, spread: facesOf(model, "cover-paper") }, rest: "flat, between barrier sheets and pressing boards, under weights",
     cautions: glue.wet ? ["scissors", "wetAdhesive", "weights"] : ["scissors", "weights"], figure: "cover-sides",
     check: "The edge of the paper runs parallel to the joint, no gap between cloth and paper, no bubble.",
     mistake: { sign: "The paper has gone on askew.", repair: "Peel it off at once from the fore-edge and lay it again; once it has taken, cover the board with a new piece over it." },
@@ -142,7 +143,7 @@ function lineHinge(context: Context): DraftStep {
     parts: ["hinge-lining"],
     sizes: [{ label: "spine edge to the lining, and head and tail", text: say.size(geometry.inset) }, { label: "lap onto the board", text: say.about(say.size(geometry.clothLap)) }],
     tools: [...(glue.wet ? ["brush", "wasteSheets", "barrier", "weight"] as const : []), "ruler", "boneFolder"], minutes: 14,
-    glueing: { job: "hinge", openMinutes: 4 }, needs: [coverHasSet(context)], rest: "open and flat, barrier sheets over the linings, under weights",
+    glueing: { job: "hinge", openMinutes: 4, spread: facesOf(model, "hinge-lining") }, needs: [coverHasSet(context)], rest: "open and flat, barrier sheets over the linings, under weights",
     cautions: glue.wet ? ["wetAdhesive", "weights"] : [], figure: "hinge-section",
     check: "Seen from the head, the lining lies on the bottom of the joint and against both edges; nothing bridges it.",
     mistake: { sign: "The lining bridges the joint like a drumhead.", repair: "Damp it, press it down with the bone folder while it is soft; if it has dried, slit it along the joint and glue a new lining over it." },
@@ -163,7 +164,7 @@ function lineBoards({ definition, model, say }: Context): readonly DraftStep[] {
     parts: ["lining-paper"],
     sizes: [{ label: "edge of the board to the lining", text: say.size(geometry.inset) }],
     tools: [...(glue.wet ? ["brush" as const] : []), "wasteSheets", "boneFolder", "pressingBoards", "weight"], minutes: 14,
-    glueing: { job: "lining", openMinutes: 3 }, rest: "each cover by itself, flat, blotting paper on the lining, under weights",
+    glueing: { job: "lining", openMinutes: 3, spread: facesOf(model, "lining-paper") }, rest: "each cover by itself, flat, blotting paper on the lining, under weights",
     cautions: glue.wet ? ["wetAdhesive", "weights", "needle"] : ["weights", "needle"],
     notices: [{ hazard: "Two wet linings pressed face to face wrinkle each other.", consequence: "The wrinkles stay.", avoid: "Dry the covers separately (Bean & Brodhead 1918, Problem VIII)." }],
     figure: "cover-inside",

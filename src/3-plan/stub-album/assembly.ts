@@ -1,4 +1,5 @@
 // Stage 6 of the stub album: bookmark, floor, pages, and the last check.
+import { facesOf, zone } from "../bench/spread.ts";
 import type { DraftStep, PlanContext } from "../binding.ts";
 
 /** The steps from the bookmark to the last check. */
@@ -19,7 +20,7 @@ export function assembleAlbum({ definition, model, say }: PlanContext<"stub-albu
       parts: ["bookmark"],
       sizes: [{ label: "glued at the head", text: say.size(geometry.turnIn) }],
       tools: ["ruler", "scissors", ...(floorGlue.wet ? ["brush" as const] : [])], minutes: 4,
-      glueing: { job: "floor", openMinutes: 1 }, rest: "", cautions: floorGlue.wet ? ["scissors", "wetAdhesive"] : ["scissors"], figure: "bookmark",
+      glueing: { job: "floor", openMinutes: 1, spread: zone(geometry.ribbonWidth, geometry.ribbonWidth, 4) }, rest: "", cautions: floorGlue.wet ? ["scissors", "wetAdhesive"] : ["scissors"], figure: "bookmark",
       check: "Laid cornerwise over a page, the ribbon still hangs out below.",
       mistake: { sign: "The ribbon is glued along the whole spine.", repair: "Pull it free at once down to the glued end and wipe the spine strip." },
     });
@@ -36,7 +37,7 @@ export function assembleAlbum({ definition, model, say }: PlanContext<"stub-albu
       parts: ["card", "spine-strip"],
       sizes: [{ label: "folded floor", text: say.thickness(geometry.foldedFloor) }, { label: "spine strip", text: say.size(geometry.spineStripWidth) }],
       tools: [...(floorGlue.wet ? ["brush" as const, "wasteSheets" as const] : ["scissors" as const]), "boneFolder", "pressingStrips", "pressingBoards", "weight", "knife", "ruler"], minutes: 12,
-      glueing: { job: "floor", openMinutes: 4 },
+      glueing: { job: "floor", openMinutes: 4, spread: facesOf(model, "spine-strip") },
       rest: "flat and open, pressing strips between the stubs, a weight across them",
       cautions: floorGlue.wet ? ["wetAdhesive", "weights", "knife"] : ["scissors", "weights", "knife"], figure: "glue-floor",
       check: "The floor lies flat, the stubs stand upright, and nothing of the floor reaches into a joint.",
@@ -61,7 +62,7 @@ export function assembleAlbum({ definition, model, say }: PlanContext<"stub-albu
       ],
       tools: [...(pageGlue.wet ? ["brush", "wasteSheets", "boneFolder", "barrier", "weight"] as const : ["scissors", "boneFolder"] as const), "knife", "ruler", "mat"],
       minutes: 5 + 3 * pages.papers,
-      glueing: { job: "pages", openMinutes: 2, strips: { count: pages.papers, height: pages.height, width: pages.adhesiveZone } },
+      glueing: { job: "pages", openMinutes: 2, spread: zone(pages.height, pages.adhesiveZone, pages.papers), strips: { count: pages.papers, height: pages.height, width: pages.adhesiveZone } },
       needs: [{ step: "glue-floor", until: "set", what: "floor" }],
       rest: pageGlue.wet ? "shut, barrier sheets between the pages, a light weight on top" : "",
       cautions: pageGlue.wet ? ["wetAdhesive", "weights", "paperEdge", "knife"] : ["scissors", "paperEdge", "knife"], figure: "page-mounting",

@@ -1,4 +1,5 @@
 // Stage 5 of the stub album: closure and lining on the boards, then the hinge glued over them and pierced.
+import { facesOf, zone } from "../bench/spread.ts";
 import type { CautionId } from "../../catalogue/cautions.ts";
 import { listInWords } from "../wording.ts";
 import type { DraftStep, PlanContext } from "../binding.ts";
@@ -23,7 +24,7 @@ function lineBoards({ definition, model, say }: PlanContext<"stub-album">): read
       parts: ["boards", "closure-ribbon"],
       sizes: [{ label: "glued to the board", text: say.size(geometry.closureGlued) }],
       tools: ["pencil", "ruler", "scissors", ...(glue.wet ? ["brush" as const] : [])], minutes: 8,
-      glueing: { job: "closure", openMinutes: 2 }, rest: "flat",
+      glueing: { job: "closure", openMinutes: 2, spread: zone(geometry.closureGlued, geometry.ribbonWidth, 2) }, rest: "flat",
       cautions: glue.wet ? ["scissors", "wetAdhesive"] : ["scissors"], figure: "closure",
       check: "Laid one on the other, inside to inside, the two boards have their ribbons at the same place.",
       mistake: { sign: "The ribbons do not meet.", repair: "Peel one off while the adhesive is soft and glue it opposite the other." },
@@ -42,7 +43,7 @@ function lineBoards({ definition, model, say }: PlanContext<"stub-album">): read
       parts: ["lining-paper"],
       sizes: [{ label: "edge of the board to the lining", text: say.size(geometry.lining.inset) }],
       tools: [...(glue.wet ? ["brush" as const] : ["scissors" as const]), "wasteSheets", "boneFolder", ...(glue.wet ? ["blotters" as const] : []), "pressingBoards", "weight", "prickNeedle"], minutes: 14,
-      glueing: { job: "lining", openMinutes: 3 }, rest: "flat, blotting paper on each lining, a pressing board between the two boards, under weights",
+      glueing: { job: "lining", openMinutes: 3, spread: facesOf(model, "lining-paper") }, rest: "flat, blotting paper on each lining, a pressing board between the two boards, under weights",
       cautions: glue.wet ? ["wetAdhesive", "weights", "needle"] : ["scissors", "weights", "needle"],
       notices: [{ hazard: "Two wet linings pressed face to face wrinkle each other.", consequence: "The wrinkles stay.", avoid: "Keep a pressing board between them: boards dry separately (Bean & Brodhead 1918, Problem VIII)." }],
       figure: "lining",
@@ -73,7 +74,7 @@ function joinBoards({ definition, model, say }: PlanContext<"stub-album">): read
       parts: ["hinge-tape"],
       sizes: [{ label: "joint gap under the tape", text: say.size(geometry.jointGap) }],
       tools: ["boneFolder", "scissors", ...(tape.wet ? ["brush" as const, "wasteSheets" as const] : [])], minutes: 8,
-      glueing: { job: "joints", openMinutes: 2 }, needs: [clothSet], rest: "",
+      glueing: { job: "joints", openMinutes: 2, spread: tape.id === "self-adhesive-tape" ? [] : facesOf(model, "hinge-tape") }, needs: [clothSet], rest: "",
       cautions: tape.wet ? ["scissors", "wetAdhesive"] : ["scissors"], figure: "covered-hinge",
       check: "Bend both joints once to a right angle: the tape follows and no gap opens.",
       mistake: { sign: "The tape is stretched flat across the joint.", repair: "Lift it, push its middle down into the joint first, then press the two sides." },
@@ -89,7 +90,7 @@ function joinBoards({ definition, model, say }: PlanContext<"stub-album">): read
       parts: ["boards", "side-strip"],
       sizes: [{ label: "strip inside the board at head and tail", text: say.size(geometry.stripInset) }],
       tools: ["ruler", ...(glue.wet ? ["brush" as const, "wasteSheets" as const] : ["scissors" as const]), "boneFolder", "barrier", "pressingBoards", "weight"], minutes: 12,
-      glueing: { job: "boards", openMinutes: 4 },
+      glueing: { job: "boards", openMinutes: 4, spread: facesOf(model, "side-strip") },
       needs: [clothSet, ...(geometry.lining ? [{ step: "line-boards", until: "set", what: "linings" } as const] : [])],
       rest: "flat and open, under weights on both side strips",
       cautions: glue.wet ? ["wetAdhesive", "weights"] : ["scissors", "weights"], figure: "join-boards",

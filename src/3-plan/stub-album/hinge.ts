@@ -1,4 +1,5 @@
 // Stage 4 of the stub album: the covered hinge, from the marked cloth to the turned-in edges.
+import { facesOf, turnInsOf } from "../bench/spread.ts";
 import { cutCorners } from "../bench/covering.ts";
 import type { DraftStep, PlanContext } from "../binding.ts";
 
@@ -43,7 +44,7 @@ export function makeHinge(context: PlanContext<"stub-album">): readonly DraftSte
       parts: ["spine-strip", "side-strip"],
       sizes: [{ label: "joint gap on each side of the spine strip", text: say.size(geometry.jointGap) }],
       tools: [...(glue.wet ? ["brush" as const] : ["scissors" as const]), "wasteSheets", "boneFolder"], minutes: 15,
-      glueing: { job: "hinge", openMinutes: 3 },
+      glueing: { job: "hinge", openMinutes: 3, spread: [...facesOf(model, "spine-strip"), ...facesOf(model, "side-strip")] },
       cautions: glue.wet ? ["wetAdhesive"] : ["scissors"],
       notices: glue.wet ? [{ hazard: "Adhesive that squeezes out stains cloth.", consequence: "The stain stays.", avoid: "Lay it thinly, wipe the edges of a strip before you set it down, and change the waste paper after each strip." }] : [],
       figure: "glue-strips",
@@ -62,7 +63,7 @@ export function makeHinge(context: PlanContext<"stub-album">): readonly DraftSte
       parts: ["hinge-cloth"],
       sizes: [{ label: "turn-in", text: say.size(geometry.turnIn) }],
       tools: [...(glue.wet ? ["brush" as const, "wasteSheets" as const] : ["scissors" as const]), "boneFolder", "barrier", "pressingBoards", "weight"], minutes: 15,
-      glueing: { job: "hinge", openMinutes: 3 }, rest: "flat, between barrier sheets, under a pressing board and weights",
+      glueing: { job: "hinge", openMinutes: 3, spread: turnInsOf(model, "hinge-cloth", geometry.turnIn) }, rest: "flat, between barrier sheets, under a pressing board and weights",
       cautions: glue.wet ? ["wetAdhesive", "weights"] : ["scissors", "weights"],
       figure: "turn-in",
       check: "No strip shows at a corner; the cloth is tight over every edge and follows the joints at head and tail.",

@@ -1,4 +1,5 @@
 // Stage 2 of the stub album: cut, score, fold and close the card, before anything is cut that depends on it.
+import { zone } from "../bench/spread.ts";
 import type { DraftStep, PlanContext } from "../binding.ts";
 
 /** The steps from the flat card to its closed stubs. */
@@ -21,7 +22,7 @@ export function makeStubs({ definition, model, say }: PlanContext<"stub-album">)
         "Keep the offcuts: to try the score, and for washers.",
       ],
       parts: ["card"],
-      tools: ["pencil", "ruler", "triangle", "knife", "mat"], minutes: 12, cautions: ["knife", "boardCutter", "paperEdge"], figure: "cut-card",
+      tools: ["pencil", "ruler", "triangle", "knife", "mat"], minutes: 12, cautions: ["knife", "boardCutter", "paperEdge"], cutsParts: {}, figure: "cut-card",
       check: "The set square fits all four corners, and the height is the same at the left and at the right edge.",
       mistake: { sign: "A corner is out of square.", repair: "The score lines would lean. Trim the edge square if the size allows it, else cut the card again." },
     },
@@ -90,7 +91,7 @@ export function makeStubs({ definition, model, say }: PlanContext<"stub-album">)
       sizes: [{ label: "one closed stub", text: say.thickness(closed) }, ...(geometry.stubs === 1 ? [] : [{ label: "all of them pressed together", text: say.size(bundle) }])],
       tools: glue.wet ? ["brush", "wasteSheets", "boneFolder", "ruler", "caliper", "pressingBoards", "weight"] : ["boneFolder", "ruler", "caliper", "scissors"],
       minutes: 5 + 2 * geometry.stubs,
-      glueing: { job: "stubs", openMinutes: 2, strips: { count: geometry.stubs, height: geometry.stripHeight, width: geometry.pages.adhesiveZone } }, rest: glue.wet ? "with the stubs pressed together, lying over to one side, a board and a weight on them" : "",
+      glueing: { job: "stubs", openMinutes: 2, spread: zone(geometry.stripHeight, geometry.pages.adhesiveZone, geometry.stubs), strips: { count: geometry.stubs, height: geometry.stripHeight, width: geometry.pages.adhesiveZone } }, rest: glue.wet ? "with the stubs pressed together, lying over to one side, a board and a weight on them" : "",
       cautions: glue.wet ? ["wetAdhesive", "weights"] : ["scissors"],
       figure: "close-stubs",
       check: `You can see no light between the leaves of ${stubsInWords}, and no adhesive has come out at a base line.`,
