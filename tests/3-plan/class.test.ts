@@ -92,7 +92,7 @@ describe.each([1, 7, 12, 40])("a class of %i", (participants) => {
       return;
     }
     const worked = new Set(timetable.slots.filter((slot) => slot.kind === "work").map((slot) => `${slot.group ?? 1} ${slot.step}`));
-    const steps = plan.steps.filter((step) => step.id !== "cut-parts");
+    const steps = plan.steps.filter((step) => !["cut-card", "cut-parts"].includes(step.id));
     for (let group = 1; group <= timetable.groups; group += 1) for (const step of steps) expect(worked.has(`${group} ${step.n}`), `group ${group}, step ${step.n}`).toBe(true);
     for (const slot of timetable.slots) if (slot.kind !== "wait") expect(slot.end).toBeLessThanOrEqual(240);
   });
