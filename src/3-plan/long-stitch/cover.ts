@@ -1,4 +1,5 @@
 // The cover of a long-stitch binding: the sections measured, the cover cut, scored and folded, its spine reinforced.
+import { facesOf } from "../bench/spread.ts";
 import { cutParts } from "../bench/preparation.ts";
 import type { DraftStep, PlanContext } from "../binding.ts";
 
@@ -78,7 +79,7 @@ function glueStrip({ definition, model, say }: Context): DraftStep {
     ],
     parts: ["spine-strip", "cover"], sizes: [{ label: "from a spine fold to the strip, on both sides", text: say.about(say.thickness(strip.inset)) }],
     tools: [...(glue.wet ? ["brush" as const] : []), "wasteSheets", "boneFolder", "barrier", "pressingBoards", "weight"], minutes: 10,
-    glueing: { job: "spine strip", openMinutes: 2 }, rest: "flat, between barrier sheets and pressing boards, under weights",
+    glueing: { job: "spine strip", openMinutes: 2, spread: facesOf(model, "spine-strip") }, rest: "flat, between barrier sheets and pressing boards, under weights",
     cautions: [...(glue.wet ? ["wetAdhesive" as const] : []), "boneFolder", "weights"], figure: "spine-strip",
     check: "The strip lies in the spine and on neither fold; both folds still bend freely.",
     mistake: { sign: "The strip lies on a fold.", repair: glue.wet ? "Slide it over at once, before the adhesive takes." : "Lift it at once and lay it anew." },
