@@ -70,7 +70,7 @@ describe("the commented example of the stub album", () => {
 
   it("still reads when every key behind a # is put to use in place of the one it replaces", () => {
     const inUse = example
-      .replace(/^ {2}margin: .*\n/m, "").replace(/^ {2}card: .*\n/m, "").replace(/^ {2}#card: \{grammage: 110.*\n/m, "").replace(/^ {2}floor: .*\n/m, "")
+      .replace(/^ {2}margin: .*\n/m, "").replace(/^ {2}card: .*\n/m, "").replace(/^ {2}#card: \{grammage: 110.*\n/m, "").replace(/^ {2}floor: .*\n/m, "").replace(/^ {4}grid: .*\n/m, "")
       .split("\n").map((line) => (line.includes("caution: …") ? "" : line.replace(/^( +)#(?=[a-z])/, "$1"))).join("\n");
     const result = read(inUse, { files: ["pictures/fold.jpg", "pictures/sign.jpg"] });
     expect(result.problems).toEqual([]);
