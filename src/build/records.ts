@@ -85,7 +85,9 @@ export async function printKey(job: PrintJob, loaded: readonly string[], printin
   const asked = { ...job, html: relativeTo(output, job.html), pdf: relativeTo(output, job.pdf) };
   const files = [asked.html, ...loaded];
   const digests = await Promise.all(files.map(async (file) => `${file} ${await digestOfFile(path.join(output, file))}`));
-  return digestOf([program.printing, browser ?? "", JSON.stringify(asked), ...digests]);
+  // Exact lengths hold whole numbers of any size, which JSON does not know.
+  const words = JSON.stringify(asked, (_, value: unknown) => (typeof value === "bigint" ? `${value}n` : value));
+  return digestOf([program.printing, browser ?? "", words, ...digests]);
 }
 
 /** Fingerprints of files below the output folder. */

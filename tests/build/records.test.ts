@@ -47,6 +47,8 @@ test("a print-out's key changes with the page, each file it loads, what is asked
       await printKey(job, ["style.css", "gone.css"], printing),
       await printKey({ ...job, title: "C" }, ["style.css"], printing),
       await printKey({ ...job, purpose: "template" }, ["style.css"], printing),
+      await printKey({ ...job, ...{ thickness: { above: 1n, below: 10n } } }, ["style.css"], printing),
+      await printKey({ ...job, ...{ thickness: { above: 2n, below: 10n } } }, ["style.css"], printing),
       await printKey(job, ["style.css"], { ...printing, browser: "shipped 144" }),
       await printKey(job, ["style.css"], { ...printing, program: { ...program, printing: "2" } }),
     ];
