@@ -3,7 +3,8 @@ import { deferral } from "../catalogue/cautions.ts";
 import type { Caution, SignalWord } from "../catalogue/cautions.ts";
 import type { SafetySheet, Step } from "./types.ts";
 
-const rank: Readonly<Record<SignalWord, number>> = { DANGER: 0, WARNING: 1, CAUTION: 2, NOTICE: 3 };
+/** Gravest first: the order in which cautions are printed. */
+export const signalRank: Readonly<Record<SignalWord, number>> = { DANGER: 0, WARNING: 1, CAUTION: 2, NOTICE: 3 };
 
 /** Injury hazards only, gravest first; NOTICE concerns the work, not people, and stays in its step. */
 export function gatherSafety(steps: readonly Step[], supervision: string): SafetySheet {
@@ -17,7 +18,7 @@ export function gatherSafety(steps: readonly Step[], supervision: string): Safet
     }
   }
   return {
-    hazards: [...hazards.values()].sort((a, b) => rank[a.caution.signal] - rank[b.caution.signal]).map(({ caution, steps: at }) => ({ ...caution, steps: at })),
+    hazards: [...hazards.values()].sort((a, b) => signalRank[a.caution.signal] - signalRank[b.caution.signal]).map(({ caution, steps: at }) => ({ ...caution, steps: at })),
     own: gatherOwn(steps),
     supervision,
     deferral,

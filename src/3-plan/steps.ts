@@ -4,6 +4,7 @@ import type { Caution, CautionId } from "../catalogue/cautions.ts";
 import type { Adhesive, Definition } from "../1-definition/types.ts";
 import type { Model } from "../2-model/types.ts";
 import type { DraftStep } from "./binding.ts";
+import { signalRank } from "./safety.ts";
 import type { CutItem, Step, Wait } from "./types.ts";
 import type { Wording } from "./wording.ts";
 
@@ -34,7 +35,7 @@ export function finishSteps(drafts: readonly DraftStep[], bench: Bench): readonl
     before: (draft.needs ?? []).filter((need) => waitAfter(need.step, need.until, drafts, bench.definition) > 0).map((need) =>
       `Needs the ${need.what} (step ${numbers.get(need.step)}) ${need.until === "set" ? "to have set" : "to be dry"}: ${bench.say.duration(waitAfter(need.step, need.until, drafts, bench.definition))} at least.`).join(" "),
     adhesive: draft.glueing ? adhesiveNote(draft.glueing.job, bench) : null,
-    cautions: [...cautionsOf(draft, bench.definition).map((id): Caution => cautions[id]), ...(draft.notices ?? []).map((notice): Caution => ({ signal: "NOTICE", ...notice }))],
+    cautions: [...cautionsOf(draft, bench.definition).map((id): Caution => cautions[id]).sort((a, b) => signalRank[a.signal] - signalRank[b.signal]), ...(draft.notices ?? []).map((notice): Caution => ({ signal: "NOTICE", ...notice }))],
     ownCautions: [],
     figure: draft.figure,
     picture: null,

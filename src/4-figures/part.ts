@@ -17,8 +17,8 @@ import type { Scale } from "./scale.ts";
 import { area, stroke } from "./scene.ts";
 import type { SceneItem } from "./scene.ts";
 
-/** Room for the outline of one part, in millimetres of paper: two such drawings stand side by side in the cut list. */
-const room = { width: 58, height: 58 };
+/** Room for the outline of one part, in millimetres of paper: three such drawings stand side by side in the cut list. */
+const room = { width: 43, height: 43 };
 /** A part narrower than this on paper is drawn this wide, with a note that its width is not to scale. */
 const thinnest = 3;
 
