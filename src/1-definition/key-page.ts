@@ -25,7 +25,7 @@ export function printKeyPage(): string {
     "A key within a key is written `cover: square`. Lengths are written with their unit; limits are given in millimetres.",
     "",
     `- [Keys of all bindings](#keys-of-all-bindings)`,
-    ...all.map(({ id }) => `- [${capital(bindings[id].name)}](#${id}): ${bindings[id].about}`),
+    ...all.map(({ id }) => `- [${capital(bindings[id].name)}](#${bindings[id].name.replaceAll(" ", "-")}): ${bindings[id].about}`),
     "",
     "## Keys of all bindings",
     "",
