@@ -13,7 +13,7 @@ import type { SceneItem } from "../scene.ts";
 import { drawPass, placeOrder } from "../sewing/pass-view.ts";
 
 /** On paper: between two holes, from the outer hole to head or tail, from the last hole shown to where the book is broken off; depths. */
-const near = { gap: 24, rim: 20, broken: 12, deep: 38, main: 25 } as const;
+const near = { gap: 24, rim: 20, broken: 12, deep: 34, main: 22 } as const;
 /** Far-side thread is set aside further than in the strip. */
 const aside = point(2, 2);
 

@@ -27,12 +27,11 @@ interface Strip {
   at(place: Pick<Place, "id">): Point;
 }
 
-function stripOf(input: DrawingInput<"stab-binding">, passes: number): Strip {
+function stripOf(input: DrawingInput<"stab-binding">, passes: number, main = passes > 4 ? 11.5 : 13): Strip {
   const { geometry } = input.model;
   const { height, setBack } = geometry;
   const holes = [...geometry.holes, ...geometry.innerHoles].sort((a, b) => toMillimetres(a.along) - toMillimetres(b.along));
   const factor = strip.length / toMillimetres(height);
-  const main = passes > 4 ? 11.5 : 13;
   // Pattern holes and those of the inner binding never stand in one drawing, so each row is spread by itself.
   const xs = new Map<string, number>();
   for (const row of [holes.filter(({ kind }) => kind !== "inner"), holes.filter(({ kind }) => kind === "inner")]) {
@@ -47,8 +46,9 @@ function drawStrip({ wide, deep }: Strip): readonly SceneItem[] {
   return edgeStrip(wide, deep);
 }
 
-function passView(input: DrawingInput<"stab-binding">, path: ThreadPath, pass: number, passes: number): readonly SceneItem[] {
-  const ground = stripOf(input, passes);
+/** `depth` is that of the main holes on paper; the spine edge is named below the last strip of a figure only. */
+function passView(input: DrawingInput<"stab-binding">, path: ThreadPath, pass: number, { passes, depth, isLast }: { readonly passes: number; readonly depth: number | undefined; readonly isLast: boolean }): readonly SceneItem[] {
+  const ground = stripOf(input, passes, depth);
   const { wide, deep, at } = ground;
   const drawing = drawPass({
     path, pass, at, facing: "front", name: `pass ${pass}`,
@@ -58,7 +58,7 @@ function passView(input: DrawingInput<"stab-binding">, path: ThreadPath, pass: n
     ...drawing.labels,
     areaLabel(`head ${pass}`, "head", [point(-6, deep * 0.5), point(-6, deep * 0.8)]),
     areaLabel(`tail ${pass}`, "tail", [point(wide + 5, deep * 0.5), point(wide + 5, deep * 0.8)]),
-    areaLabel(`spine ${pass}`, "spine edge", [0.5, 0.4, 0.6, 0.3, 0.7].map((share) => point(wide * share, deep + 2.8))),
+    ...(isLast ? [areaLabel(`spine ${pass}`, "spine edge", [0.5, 0.4, 0.6, 0.3, 0.7].map((share) => point(wide * share, deep + 2.8)))] : []),
   ]), drawing.order);
 }
 
@@ -78,16 +78,19 @@ export function drawWay(input: DrawingInput<"stab-binding">, number: number): Fi
   const way = waysOf(path)[number - 1];
   if (!way) return null;
   // Drawings from near by are narrow: two of them, one after the other, stand beside each other.
+  const passes = way.passes.length;
+  const near = way.passes.some((n) => isCrowded(input, path, n, passes));
+  // A drawing from near by is high: the strips beside it are flatter, so that the step stays on one page.
+  const depth = near ? (passes > 4 ? 9.5 : 10.5) : undefined;
   const rows: { near: boolean; views: (readonly SceneItem[])[] }[] = [];
   for (const n of way.passes) {
-    const near = isCrowded(input, path, n, way.passes.length);
+    const isNear = isCrowded(input, path, n, passes);
     const name = capital(path.passes[n - 1]!.name);
-    const view = near ? withHeading(`pass ${n}`, `${name}, from near by`, drawCloseUp(input, path, n, `pass ${n}`)) : withHeading(`pass ${n}`, name, passView(input, path, n, way.passes.length));
+    const view = isNear ? withHeading(`pass ${n}`, `${name}, from near by`, drawCloseUp(input, path, n, `pass ${n}`)) : withHeading(`pass ${n}`, name, passView(input, path, n, { passes, depth, isLast: n === way.passes.at(-1) }));
     const last = rows.at(-1);
-    if (near && last?.near && last.views.length === 1) last.views.push(view);
-    else rows.push({ near, views: [view] });
+    if (isNear && last?.near && last.views.length === 1) last.views.push(view);
+    else rows.push({ near: isNear, views: [view] });
   }
-  const near = rows.some((row) => row.near);
   return {
     id: `sewing-${number}`,
     title: `Sewing towards the ${way.towards}`,
