@@ -55,6 +55,6 @@ export function makePlan(definition: Definition, model: Model, solver: LinearSol
     prose: fillProse(definition, prose),
     class: null,
   };
-  const own = solver && planClass({ definition, model, plan, drafts: draft.steps, say, solver });
+  const own = solver && planClass({ definition, model, plan, drafts: draft.steps, solver });
   return { plan: { ...plan, class: own }, problems: [...prose.problems, ...findUnprintedProse(definition, steps.map((step) => step.id))] };
 }

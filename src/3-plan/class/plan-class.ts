@@ -5,7 +5,7 @@ import type { Model } from "../../2-model/types.ts";
 import type { DraftStep } from "../binding.ts";
 import type { LinearSolver } from "../cutting/linear-solver.ts";
 import type { Plan } from "../types.ts";
-import type { Wording } from "../wording.ts";
+import { wordingFor } from "../wording.ts";
 import { planCuts } from "./cut-plans.ts";
 import { addUpCosts, listOrders } from "./orders.ts";
 import { shareOutSteps } from "./class-steps.ts";
@@ -22,15 +22,16 @@ export interface ClassInput {
   readonly model: Model;
   readonly plan: Plan;
   readonly drafts: readonly DraftStep[];
-  readonly say: Wording;
   /** Solves the programs of the cut plans. */
   readonly solver: LinearSolver;
 }
 
 /** Plans the class of a definition; null when it has none. */
-export function planClass({ definition, model, plan, drafts, say, solver }: ClassInput): ClassPlan | null {
+export function planClass({ definition, model, plan, drafts, solver }: ClassInput): ClassPlan | null {
   const settings = definition.class;
   if (!settings) return null;
+  // The teacher shops and cuts in one unit.
+  const say = wordingFor({ ...definition.units, dual: false });
   const makers = settings.participants + (settings.teacherCopy ? 1 : 0);
   const sets = makers + settings.spares;
   const cuts = planCuts(definition, model, sets, solver, say);
@@ -41,7 +42,7 @@ export function planClass({ definition, model, plan, drafts, say, solver }: Clas
     participants: settings.participants, makers, sets, orders,
     costs: addUpCosts(orders, definition, settings.participants, sets),
     cutPlans: cuts.sheets, lengthPlans: cuts.lengths, unplanned: cuts.unplanned,
-    kit: listKit(plan),
+    kit: listKit(plan, say),
     bags: listBags(settings),
     onBags: wordsOnBags(plan),
     room,

@@ -5,6 +5,7 @@ import { tools } from "../../catalogue/tools.ts";
 import type { ToolId } from "../../catalogue/tools.ts";
 import type { Plan, Step } from "../types.ts";
 import { listInWords } from "../wording.ts";
+import type { Wording } from "../wording.ts";
 import type { ClassSteps } from "./class-steps.ts";
 import { cautionIdOf } from "./hazard-sheet.ts";
 import type { Bag, KitLine, MistakeLine, RoomLine } from "./types.ts";
@@ -29,8 +30,8 @@ export function toolsBeforehand({ beforehand, inClass }: ClassSteps): readonly s
 }
 
 /** What goes into the bag of one maker: every part of the cut list, thread and posts. */
-export function listKit(plan: Plan): readonly KitLine[] {
-  const parts = plan.cutList.map(({ letter, part, heightText, widthText }) => ({ letter, name: part.name, count: part.count, size: `${heightText} × ${widthText}` }));
+export function listKit(plan: Plan, say: Wording): readonly KitLine[] {
+  const parts = plan.cutList.map(({ letter, part }) => ({ letter, name: part.name, count: part.count, size: say.sizes(part.height, part.width) }));
   const threads = plan.materials.filter(({ role }) => role === "thread").map(({ name, pieces }) => ({ letter: "", name, count: 1, size: pieces.join(", ") }));
   const posts = plan.materials.filter(({ role }) => role === "posts").map(({ name, quantity, pieces }) => ({ letter: "", name, count: Number(quantity), size: pieces.join(", ") }));
   return [...parts, ...threads, ...posts];
