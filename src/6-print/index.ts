@@ -6,7 +6,8 @@ import type { Browser } from "puppeteer";
 import { firstLine, startBrowser } from "./browser.ts";
 import type { StartedBrowser } from "./browser.ts";
 import { mendPdf } from "./pdf/mend-pdf.ts";
-import { printTab } from "./print-tab.ts";
+import { openTab } from "./print-tab.ts";
+import type { PrintTab } from "./print-tab.ts";
 import type { PrintJob, PrintResult } from "./types.ts";
 
 /** How jobs are printed. */
@@ -33,10 +34,11 @@ export async function printPages(jobs: Iterable<PrintJob> | AsyncIterable<PrintJ
   let taken = 0;
   let done = 0;
   const work = async (): Promise<void> => {
+    const tab: TabInUse = { tab: null, folder: "" };
     for (let next = await waiting.next(); !next.done; next = await waiting.next()) {
       const job = next.value;
       const index = taken++;
-      results[index] = "missing" in started ? { job, pages: 0, loaded: [], milliseconds: 0, failure: started.missing } : await printJob(started.browser, job, options.folder);
+      results[index] = "missing" in started ? { job, pages: 0, loaded: [], milliseconds: 0, failure: started.missing } : await printJob(started.browser, tab, job, options.folder);
       done += 1;
       options.onProgress(done, job);
     }
@@ -49,19 +51,35 @@ export async function printPages(jobs: Iterable<PrintJob> | AsyncIterable<PrintJ
   return results;
 }
 
-async function printJob(browser: Browser, job: PrintJob, givenFolder: string | undefined): Promise<PrintResult> {
+/** The tab that one after the other of the jobs is printed in; null before the first and after a failure. */
+interface TabInUse {
+  tab: PrintTab | null;
+  folder: string;
+}
+
+async function printJob(browser: Browser, inUse: TabInUse, job: PrintJob, givenFolder: string | undefined): Promise<PrintResult> {
   const begin = performance.now();
   const result = (pages: number, failure: string | null, loaded: readonly string[] = []): PrintResult => ({ job, pages, loaded, milliseconds: performance.now() - begin, failure });
   try {
     const folder = realpathSync(givenFolder ?? folderOf(job.html));
-    const { pdf: raw, words, loaded } = await printTab(browser, job.html, folder);
+    const { pdf: raw, words, loaded } = await (await tabFor(browser, inUse, folder)).print(job.html);
     const metadata = { title: job.title, author: job.author, language: job.language, isTemplate: job.purpose === "template" };
     const { pdf, pages } = await mendPdf(raw, metadata, { html: job.html, pdf: job.pdf, folder }, words);
     await writeWhole(job.pdf, pdf);
     return result(pages, null, loaded);
   } catch (cause) {
+    await inUse.tab?.close();
+    inUse.tab = null;
     return result(0, firstLine(cause));
   }
+}
+
+async function tabFor(browser: Browser, inUse: TabInUse, folder: string): Promise<PrintTab> {
+  if (inUse.tab !== null && inUse.folder === folder) return inUse.tab;
+  await inUse.tab?.close();
+  inUse.tab = null;
+  inUse.folder = folder;
+  return (inUse.tab = await openTab(browser, folder));
 }
 
 /** A page lies in its project's folder, that in the output folder. The whole disk is never taken for one. */

@@ -12,6 +12,8 @@ export interface PageRequests {
   readonly missing: ReadonlySet<string>;
   /** Files of the output folder that it got. */
   readonly loaded: ReadonlySet<string>;
+  /** Forgets all that was noted; what earlier requests come to is not noted any more. To be called before the tab goes to another page. */
+  forget(): void;
 }
 
 /** Refuses every request of the page but those for files below `folder`, and keeps a note of each one that was refused or failed. */
@@ -19,10 +21,12 @@ export async function refuseRequests(page: Page, folder: string): Promise<PageRe
   const refused = new Set<string>();
   const missing = new Set<string>();
   const loaded = new Set<string>();
+  let noted = new WeakSet<HTTPRequest>();
   const root = realpathSync(folder);
   await page.setRequestInterception(true);
   page.on("request", (request) => {
     if (request.isInterceptResolutionHandled()) return;
+    noted.add(request);
     const allowed = isFileBelow(request.url(), root);
     if (allowed) loaded.add(fileName(request, root));
     else refused.add(shown(request.url()));
@@ -30,10 +34,14 @@ export async function refuseRequests(page: Page, folder: string): Promise<PageRe
     void (allowed ? request.continue() : request.abort("accessdenied")).catch(() => undefined);
   });
   page.on("requestfailed", (request) => {
-    if (!isFileBelow(request.url(), root)) return;
+    if (!noted.has(request) || !isFileBelow(request.url(), root)) return;
     missing.add(`${fileName(request, root)} (${request.failure()?.errorText ?? "no reason given"})`);
   });
-  return { refused, missing, loaded };
+  const forget = (): void => {
+    noted = new WeakSet();
+    for (const notes of [refused, missing, loaded]) notes.clear();
+  };
+  return { refused, missing, loaded, forget };
 }
 
 /** The same in words, in an order that does not depend on which request came first; null when nothing was asked for in vain. */

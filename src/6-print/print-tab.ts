@@ -1,4 +1,4 @@
-// Prints one page in one tab of a running browser; the PDF is as the browser made it.
+// Prints pages in one tab of a running browser; the PDFs are as the browser made them.
 import path from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "puppeteer";
@@ -18,20 +18,29 @@ export interface TabPrint {
   readonly words: PageWords;
 }
 
-/** Prints the page. Throws, with the reasons in words, when it cannot be loaded whole or asks for what it may not have. */
-export async function printTab(browser: Browser, html: string, folder: string): Promise<TabPrint> {
+/** A tab that prints one page after the other: opening a new one for each page costs a fifth of the printing. */
+export interface PrintTab {
+  /** Prints the page. Throws, with the reasons in words, when it cannot be loaded whole or asks for what it may not have; the tab is then best closed. */
+  print(html: string): Promise<TabPrint>;
+  close(): Promise<void>;
+}
+
+/** Opens a tab whose pages may load files below `folder` and nothing else. */
+export async function openTab(browser: Browser, folder: string): Promise<PrintTab> {
   const page = await browser.newPage();
-  try {
-    const requests = await refuseRequests(page, folder);
-    // A refused page often fails in other ways too, and asks for more while printing: the refusals are looked at last and named first.
-    const print = await loadAndPrint(page, html).catch((cause: unknown) => new Error(describeRefusals(requests) ?? firstLine(cause), { cause }));
-    if (print instanceof Error) throw print;
-    const refusals = describeRefusals(requests);
-    if (refusals !== null) throw new Error(refusals);
-    return { ...print, loaded: [...requests.loaded].toSorted() };
-  } finally {
-    await page.close().catch(() => undefined);
-  }
+  const requests = await refuseRequests(page, folder);
+  return {
+    print: async (html) => {
+      requests.forget();
+      // A refused page often fails in other ways too, and asks for more while printing: the refusals are looked at last and named first.
+      const print = await loadAndPrint(page, html).catch((cause: unknown) => new Error(describeRefusals(requests) ?? firstLine(cause), { cause }));
+      if (print instanceof Error) throw print;
+      const refusals = describeRefusals(requests);
+      if (refusals !== null) throw new Error(refusals);
+      return { ...print, loaded: [...requests.loaded].toSorted() };
+    },
+    close: () => page.close().catch(() => undefined),
+  };
 }
 
 async function loadAndPrint(page: Page, html: string): Promise<Omit<TabPrint, "loaded">> {

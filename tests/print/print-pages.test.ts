@@ -7,7 +7,7 @@ import type { PDFRawStream } from "pdf-lib";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { startBrowser } from "../../src/6-print/browser.ts";
 import { printPages } from "../../src/6-print/index.ts";
-import { printTab } from "../../src/6-print/print-tab.ts";
+import { openTab } from "../../src/6-print/print-tab.ts";
 import type { PrintResult } from "../../src/6-print/types.ts";
 import { drawnLines, drawnPaths, lineLength, marksOf, pageSizes, pageTexts, structureOf } from "./measure-pdf.ts";
 import type { DrawnLine, StructureStep } from "./measure-pdf.ts";
@@ -21,13 +21,14 @@ let results: readonly PrintResult[] = [];
 let mixed: Uint8Array = new Uint8Array();
 let template: Uint8Array = new Uint8Array();
 let shrunk: Uint8Array = new Uint8Array();
-const progress: string[] = [];
+const progress: number[] = [];
+let oneTab: readonly PrintResult[] = [];
 
 beforeAll(async () => {
   folder = await makeSampleFolder("print-pages");
   const started = await startBrowser();
   if ("missing" in started) throw new Error(started.missing);
-  shrunk = (await printTab(started.browser, path.join(folder, "project/unguarded.html"), folder)).pdf;
+  shrunk = (await (await openTab(started.browser, folder)).print(path.join(folder, "project/unguarded.html"))).pdf;
   const jobs = [
     sampleJob(folder, "mixed"),
     sampleJob(folder, "asking"),
@@ -36,8 +37,10 @@ beforeAll(async () => {
     sampleJob(folder, "not-there"),
     { ...sampleJob(folder, "mixed", "template"), pdf: path.join(folder, "project/template.pdf") },
   ];
-  results = await printPages(jobs, { tabs: 3, start: () => Promise.resolve(started), onProgress: (done, total) => progress.push(`${done}/${total}`) });
+  results = await printPages(jobs, { tabs: 3, start: () => Promise.resolve(started), onProgress: (done) => void progress.push(done) });
   mixed = new Uint8Array(await readFile(jobs[0]!.pdf));
+  const again = ["asking", "mixed", "mixed"].map((page, index) => ({ ...sampleJob(folder, page), pdf: path.join(folder, `project/again-${index}.pdf`) }));
+  oneTab = await printPages(again, { tabs: 1, onProgress: () => undefined });
   template = new Uint8Array(await readFile(jobs[5]!.pdf));
 });
 
@@ -61,7 +64,16 @@ describe("jobs", () => {
   test("a job that fails does not stop the others, and each is reported", () => {
     expect(results.map(({ failure }) => failure === null)).toEqual([true, false, false, false, false, true]);
     expect(results[0]).toMatchObject({ pages: 4, failure: null });
-    expect(progress).toEqual(["1/6", "2/6", "3/6", "4/6", "5/6", "6/6"]);
+    expect(progress).toEqual([1, 2, 3, 4, 5, 6]);
+  });
+
+  test("one page after the other in the same tab, after a failure too, loads the same files and gives the same bytes", async () => {
+    expect(oneTab.map(({ failure }) => failure === null)).toEqual([false, true, true]);
+    const [, second, third] = oneTab as [PrintResult, PrintResult, PrintResult];
+    expect(second.loaded).toEqual(expect.arrayContaining(["project/mixed.html", "assets/fonts.css", expect.stringMatching(/\.woff2$/)]));
+    expect(third.loaded).toEqual(second.loaded);
+    expect(results[0]!.loaded).toEqual(second.loaded);
+    for (const { job } of [second, third]) expect(Buffer.from(mixed).equals(await readFile(job.pdf))).toBe(true);
   });
 
   test("a job that fails leaves no PDF behind", () => {
