@@ -8,6 +8,7 @@ import { lineDashes, lineLooks, lineWidth } from "./line-kinds.ts";
 import type { Pen } from "./line-kinds.ts";
 import type { PathItem, SceneItem, TextItem } from "./scene.ts";
 import { sceneBox } from "./scene.ts";
+import type { LineKind } from "./types.ts";
 import { textRuns } from "./text-metrics.ts";
 
 /** What the SVG of a scene carries besides its shapes. */
@@ -21,6 +22,8 @@ export interface SvgOptions {
   readonly rim?: number;
   /** The part of the scene to show; the whole scene when left out. */
   readonly box?: Box;
+  /** SVG text that lies under the scene. */
+  readonly before?: string;
 }
 
 /** The SVG text with its size on paper. */
@@ -43,6 +46,7 @@ export function writeSvg(items: readonly SceneItem[], options: SvgOptions): SvgD
     + `role="img" aria-labelledby="${id}-title ${id}-description" fill="none" font-family="'Benchleaf Label', 'Source Sans 3', sans-serif">`,
     `<title id="${id}-title">${escapeText(options.title)}</title>`,
     `<desc id="${id}-description">${escapeText(options.description)}</desc>`,
+    ...(options.before ? [options.before] : []),
     writeItems(items, options.pen),
     "</svg>",
   ].join("\n");
@@ -69,6 +73,18 @@ export function pathData(path: Path): string {
   }).join("");
 }
 
+/** A line that can be found by its id and says its name. */
+export function writeNamedPath(path: Path, line: LineKind, pen: Pen, id: string, name: string): string {
+  return `<path id="${id}" ${strokeOf(line, pen)} d="${pathData(path)}"><title>${escapeText(name)}</title></path>`;
+}
+
+/** Class and look of a stroke, as attributes. */
+function strokeOf(line: LineKind, pen: Pen): string {
+  const dashes = lineDashes(line, pen);
+  const dashing = dashes ? ` stroke-dasharray="${dashes.map(number).join(" ")}"` : "";
+  return `class="line-${line}" stroke="${lineLooks[line].colour}" stroke-width="${number(lineWidth(line, pen))}" stroke-linejoin="round"${dashing}`;
+}
+
 function writePath(item: PathItem, pen: Pen): string {
   const data = pathData(item.path);
   const owner = item.owner === "" ? "" : ` data-owner="${escapeText(item.owner)}"`;
@@ -81,9 +97,7 @@ function writePath(item: PathItem, pen: Pen): string {
     if (strokes) parts.push(`<path class="hatching" d="${strokes}" stroke="${hatchStroke.colour}" stroke-width="${hatchStroke.width}"/>`);
   }
   if (item.line !== "none") {
-    const dashes = lineDashes(item.line, pen);
-    const dashing = dashes ? ` stroke-dasharray="${dashes.map(number).join(" ")}"` : "";
-    parts.push(`<path class="line-${item.line}" d="${data}" stroke="${lineLooks[item.line].colour}" stroke-width="${number(lineWidth(item.line, pen))}" stroke-linejoin="round"${dashing}${owner}/>`);
+    parts.push(`<path class="line-${item.line}" d="${data}" ${strokeOf(item.line, pen).replace(/^class="[^"]*" /, "")}${owner}/>`);
   }
   return parts.join("\n");
 }

@@ -1,19 +1,41 @@
-// A drafted template becomes the untiled drawing and its sheets for both papers.
+// A drafted template becomes the untiled drawing, the same for cutting machines, and its sheets for both papers.
 import { paperIds } from "../catalogue/papers.ts";
-import { writeSvg } from "./svg.ts";
+import { writeDxf } from "./dxf.ts";
+import { writeNamedPath, writeSvg } from "./svg.ts";
 import { layOutSheets } from "./template-sheets.ts";
 import type { TemplateDraft } from "./template-draft.ts";
+import { templateActs, templateLines } from "./template-lines.ts";
+import type { TemplateLines } from "./template-lines.ts";
 import type { Template, TemplateSheet } from "./types.ts";
 
 /** White rim of the untiled drawing in millimetres. */
 const rim = 2;
 
-/** Writes a template whole and as sheets for every paper of the catalogue. */
+/** Writes a template whole, for print and for cutters, and as sheets for every paper of the catalogue. */
 export function finishTemplate(draft: TemplateDraft): Template {
-  const drawing = writeSvg(draft.items, {
-    id: `template-${draft.id}`, title: draft.title, description: draft.alternative, pen: "small",
+  const lines = templateLines(draft);
+  const drawing = writeSvg(lines.words, {
+    id: `template-${draft.id}`, title: draft.title, description: draft.alternative, pen: "small", before: writeLayers(lines),
     box: { left: -rim, top: -rim, right: draft.width + rim, bottom: draft.height + rim },
   });
   const sheets = Object.fromEntries(paperIds.map((paper) => [paper, layOutSheets(draft, paper)])) as Record<"a4" | "letter", readonly TemplateSheet[]>;
-  return { id: draft.id, title: draft.title, use: draft.use, width: draft.width, height: draft.height, svg: drawing.svg, marks: draft.marks, sheets };
+  return { id: draft.id, title: draft.title, use: draft.use, width: draft.width, height: draft.height, svg: drawing.svg, dxf: writeDxf(lines, draft.width, draft.height), marks: draft.marks, sheets };
+}
+
+/** One group for each act, in the order of work, each line in it with an id and its name. */
+function writeLayers({ lines }: TemplateLines): string {
+  const ids = new Set<string>();
+  return templateActs.flatMap((act) => {
+    const own = lines.filter((each) => each.act === act);
+    return own.length === 0 ? [] : [`<g id="${act}">`, ...own.map(({ name, path, line }) => writeNamedPath(path, line, "small", uniqueId(`${act}-${name}`, ids), name)), "</g>"];
+  }).join("\n");
+}
+
+/** "pierce-head-hole"; a second of the same name gets a number. */
+function uniqueId(words: string, taken: Set<string>): string {
+  const plain = words.toLowerCase().replace(/[^a-z0-9]+/g, "-").replace(/^-|-$/g, "");
+  let id = plain;
+  for (let count = 2; taken.has(id); count += 1) id = `${plain}-${count}`;
+  taken.add(id);
+  return id;
 }

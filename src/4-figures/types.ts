@@ -63,7 +63,9 @@ export interface Template {
   readonly height: number;
   /** The untiled drawing at 1:1 (viewBox in millimetres), for cutters and the web. */
   readonly svg: string;
-  /** Positions that a test measures in the PDF: class of line, name, start and end in template millimetres. */
+  /** The same for cutting machines that read DXF: millimetres, one layer for each act, names as texts. */
+  readonly dxf: string;
+  /** Positions that a test measures in the print and in the files: class of line, name, start and end in template millimetres. */
   readonly marks: readonly TemplateMark[];
   /** The tiles for each paper. */
   readonly sheets: Readonly<Record<"a4" | "letter", readonly TemplateSheet[]>>;
@@ -71,10 +73,13 @@ export interface Template {
 
 /** A mark on a template that can be measured in print. */
 export interface TemplateMark {
+  /** As the template and the steps call it. */
   readonly name: string;
   readonly act: "cut" | "score" | "fold" | "pierce" | "place";
   readonly from: readonly [x: number, y: number];
   readonly to: readonly [x: number, y: number];
+  /** Of a hole that is drilled or punched, in millimetres; an awl's prick has none. */
+  readonly diameter?: number;
 }
 
 /** One sheet of paper with its part of a template. */

@@ -48,7 +48,7 @@ export interface HowToDocument extends PageDocument {
   readonly prints: readonly { readonly label: string; readonly pdf: string | null; readonly html: string }[];
   /** The buying list as a table for spreadsheets; null without a class. */
   readonly buying: string | null;
-  readonly drawings: readonly { readonly label: string; readonly href: string }[];
+  readonly drawings: readonly { readonly label: string; readonly svg: string; readonly dxf: string }[];
 }
 
 /** All pages to render, by kind. */
@@ -133,6 +133,6 @@ function viewHowTo({ definition, plan, drawings }: Booklet, booklet: BookletView
       ...(drawings.bagLabels ? [link(`Labels for the bags, ${viewPaper(drawings.bagLabels.paper).name}`, "kit-labels")] : []),
     ],
     buying: plan.class ? buyingFile : null,
-    drawings: drawings.templates.map((template) => ({ label: template.title, href: `templates/${template.id}.svg` })),
+    drawings: drawings.templates.map((template) => ({ label: template.title, svg: `templates/${template.id}.svg`, dxf: `templates/${template.id}.dxf` })),
   };
 }

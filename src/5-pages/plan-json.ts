@@ -117,6 +117,7 @@ export function planJson({ definition, model, plan, drawings, folder }: Booklet)
       id: template.id,
       title: template.title,
       file: `templates/${template.id}.svg`,
+      dxf: `templates/${template.id}.dxf`,
       width_mm: template.width,
       height_mm: template.height,
       marks: template.marks.map(({ name, act, from, to }) => ({ name, act, from: [from[0], from[1]], to: [to[0], to[1]] })),

@@ -173,6 +173,7 @@ export const planSchema = z.strictObject({
       id: z.string(),
       title: z.string(),
       file: z.string().describe("SVG at 1:1, one unit is one millimetre."),
+      dxf: z.string().describe("DXF in millimetres with one layer for each act: place, pierce, score, fold, cut."),
       width_mm: z.number().positive(),
       height_mm: z.number().positive(),
       marks: z.array(mark),

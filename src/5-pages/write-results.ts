@@ -1,4 +1,4 @@
-// What stands beside the pages: plan.json, the templates as SVG files and the author's pictures.
+// What stands beside the pages: plan.json, the templates as files for cutters and the author's pictures.
 import { copyFile, mkdir, readdir, rm, writeFile } from "node:fs/promises";
 import path from "node:path";
 import { buyingCsv, buyingFile } from "./buying-csv.ts";
@@ -6,12 +6,15 @@ import { planJson } from "./plan-json.ts";
 import { projectPictures } from "./project-pictures.ts";
 import type { Booklet } from "./types.ts";
 
-/** Writes `plan.json`, `buying.csv` and `templates/*.svg` of each booklet. Returns the paths below the output folder. */
+/** Writes `plan.json`, `buying.csv` and the templates, as SVG and as DXF, of each booklet. Returns the paths below the output folder. */
 export async function writeResults(booklets: readonly Booklet[], output: string): Promise<readonly string[]> {
   const files = booklets.flatMap((booklet) => [
     { file: `${booklet.definition.project}/plan.json`, text: `${JSON.stringify(planJson(booklet), null, 2)}\n` },
     ...tables(booklet),
-    ...booklet.drawings.templates.map(({ id, svg }) => ({ file: `${booklet.definition.project}/templates/${id}.svg`, text: svgFile(svg) })),
+    ...booklet.drawings.templates.flatMap(({ id, svg, dxf }) => [
+      { file: `${booklet.definition.project}/templates/${id}.svg`, text: svgFile(svg) },
+      { file: `${booklet.definition.project}/templates/${id}.dxf`, text: dxf },
+    ]),
   ]);
   for (const { file, text } of files) {
     await mkdir(path.dirname(path.join(output, file)), { recursive: true });

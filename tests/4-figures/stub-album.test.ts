@@ -64,8 +64,12 @@ describe.each(albums)("a stub album: %s", (_, overrides) => {
   it("has a score guide and a hole template with every mark of the model at its place", () => {
     const guide = drawings.templates["score-guide"]!(input)!;
     expect(guide.marks.map((mark) => [mark.name, mark.from[0]])).toEqual(input.model.scores.map((score) => [score.name, toMillimetres(score.at)]));
-    const holes = input.model.holes.filter((hole) => hole.part === "side-strip");
-    expect(drawings.templates["hole-template"]!(input)!.marks.map((mark) => [mark.name, ...mark.from])).toEqual(holes.map((hole) => [hole.id, toMillimetres(hole.across), toMillimetres(hole.along)]));
+    const { marks } = drawings.templates["hole-template"]!(input)!;
+    // One template serves both covers: turned over, its holes are those of the back one.
+    for (const side of ["front", "back"]) {
+      const holes = input.model.holes.filter((hole) => hole.part === "side-strip" && hole.id.startsWith(`${side}-`));
+      expect(marks.map((mark) => [mark.name, ...mark.from])).toEqual(holes.map((hole) => [`${hole.id.slice(side.length + 1).replaceAll("-", " ")} hole`, toMillimetres(hole.across), toMillimetres(hole.along)]));
+    }
   });
 });
 

@@ -118,6 +118,7 @@ function placeholderTemplate(): Template {
   });
   return {
     id: "score-guide", title: "Score guide", use: ["Cut out the strip.", "Lay it on the head edge and prick through every line."], width: 360, height: 60,
+    dxf: "  0\r\nEOF\r\n",
     svg: '<svg viewBox="0 0 360 60" width="360mm" height="60mm"><title>Score guide</title><path d="M0 0H360V60H0Z" fill="none" stroke="#000"/></svg>',
     marks: [{ name: "stub 1 crest", act: "score", from: [10, 0], to: [10, 60] }],
     sheets: {

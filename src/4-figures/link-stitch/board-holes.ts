@@ -3,19 +3,17 @@ import type { Hole } from "../../2-model/types.ts";
 import { circle, line, rectangle } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
 import { spreadPositions } from "../../geometry/spread.ts";
-import { toMillimetres } from "../../units/length.ts";
-import { printThickness } from "../../units/print-length.ts";
+import { addLengths, mm, toMillimetres } from "../../units/length.ts";
+import { draftHoleStrip } from "../bench/hole-strip.ts";
 import type { DrawingInput } from "../binding.ts";
 import { wavyLine } from "../breaks.ts";
 import { dimension } from "../dimensions.ts";
 import { placeAtScale } from "../figure.ts";
 import type { FigureDraft } from "../figure.ts";
 import { areaLabel, drawLeader, leaderAnywhere } from "../leaders.ts";
-import { placeLabels } from "../place.ts";
 import { runningDimensions } from "../running-dimensions.ts";
 import { scales, scalesThatFit } from "../scale.ts";
-import { area, label, stroke } from "../scene.ts";
-import type { SceneItem } from "../scene.ts";
+import { area, stroke } from "../scene.ts";
 import type { TemplateDraft } from "../template-draft.ts";
 import { sectionWords } from "../bench/section-words.ts";
 
@@ -77,46 +75,14 @@ export function drawBoardHoles(input: DrawingInput<"link-stitch">): FigureDraft 
   };
 }
 
-/** Paper right of the strip for the labels, in millimetres; it is cut off with the rest. */
-const labelRoom = 62;
-/** From one line of words to the next; fractions are set larger. */
-const wordPitch = 4.6;
-
 /** Template `board-template`: a strip along the board's spine edge at true size, with a cross at every hole. */
 export function draftBoardTemplate(input: DrawingInput<"link-stitch">): TemplateDraft {
   const { definition, model } = input;
   const { geometry } = model;
-  const holes = frontHoles(input);
-  const height = toMillimetres(geometry.boardHeight);
-  const distance = toMillimetres(geometry.holeDistance);
-  const width = distance * 2 + 8;
-  const radius = toMillimetres(geometry.holeDiameter) / 2;
-  const at = (hole: Hole) => point(toMillimetres(hole.across), toMillimetres(hole.along));
-  // The words beside a short board with many holes reach further down than the board.
-  const heights = spreadPositions(holes.map((hole) => at(hole).y), wordPitch, 13, Math.max(height - 6, 13 + holes.length * wordPitch))!;
-  const fixed: SceneItem[] = [
-    area(rectangle(0, 0, width, height), "none", "cut"),
-    ...holes.flatMap((hole, index): readonly SceneItem[] => {
-      const { x, y } = at(hole);
-      const arm = radius + 2;
-      const name = `hole ${holeName(hole)}`;
-      return [
-        stroke(circle(point(x, y), radius), "outline", name),
-        stroke(line(point(x - arm, y), point(x + arm, y)), "edge", name), stroke(line(point(x, y - arm), point(x, y + arm)), "edge", name),
-        ...drawLeader({ name, target: point(x + arm, y), end: "none", text: `${name}: ${input.number(hole.along)} from head` }, point(width + 3, heights[index]!)),
-      ];
-    }),
-    label("every hole", `every hole: ${input.number(geometry.holeDistance)} from spine edge`, point(width + 3, 7.5)),
-  ];
-  const places = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.1, 0.9].map((share) => point(2.6, height * share));
-  const across = [0.75, 0.25, 0.6, 0.4, 0.5].map((share) => width * share);
-  const { items } = placeLabels(fixed, [
-    areaLabel("head", "head", [...across.map((x) => point(x, 2.6)), point(width + 7, 2.6)]),
-    areaLabel("tail", "tail", [...across.map((x) => point(x, height - 2.6)), point(width + 7, height - 2.6)]),
-    areaLabel("spine edge", "spine edge", places, { angle: 90 }),
-  ]);
-  return {
-    id: "board-template", title: "Hole template for the boards", book: `${definition.title}, revision ${definition.revision}`,
+  return draftHoleStrip(input, {
+    id: "board-template", title: "Hole template for the boards", what: "A strip along the spine edge of a board",
+    height: geometry.boardHeight, width: addLengths(geometry.holeDistance, geometry.holeDistance, mm(8)), fold: null,
+    holes: frontHoles(input).map((hole) => ({ ...hole, name: `hole ${holeName(hole)}` })),
     use: [
       "Cut the strip out along its heavy outline; the words beside it fall away.",
       `Measure it: it must be ${input.number(geometry.boardHeight)} ${definition.units.governing} high, like the board.`,
@@ -124,11 +90,5 @@ export function draftBoardTemplate(input: DrawingInput<"link-stitch">): Template
       "Prick through the middle of every cross with an awl.",
       "For the back board turn the strip over, spine edge on the spine edge again, head to head; the pricked holes show the places.",
     ],
-    alternative: `A strip along the spine edge of a board at true size. ${holes.map((hole) => `Hole ${holeName(hole)}: ${input.number(hole.along)} from the head`).join("; ")}; each ${input.number(geometry.holeDistance)} from the spine edge, ${printThickness(geometry.holeDiameter, definition.units)} wide. ${input.unitNote}`,
-    width: width + labelRoom, height: Math.max(height, heights.at(-1)! + 3), items,
-    marks: model.holes.filter(({ part }) => part === "boards").map((hole) => {
-      const { x, y } = at(hole);
-      return { name: hole.id, act: "pierce" as const, from: [x, y] as const, to: [x, y] as const };
-    }),
-  };
+  });
 }

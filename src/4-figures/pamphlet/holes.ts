@@ -2,6 +2,7 @@
 import { circle, line, polygon, polyline, rectangle } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
 import { addLengths, mm, toMillimetres } from "../../units/length.ts";
+import { draftHoleStrip } from "../bench/hole-strip.ts";
 import type { DrawingInput } from "../binding.ts";
 import { placeEvery } from "../figure.ts";
 import type { FigureDraft } from "../figure.ts";
@@ -13,7 +14,6 @@ import type { SceneItem } from "../scene.ts";
 import type { TemplateDraft } from "../template-draft.ts";
 import { viewsBelow, withHeading } from "../views.ts";
 import { sectionWords } from "../bench/section-words.ts";
-import { draftHoles } from "../sewing/hole-template.ts";
 
 /** Figure `pierce-holes`. */
 export function drawPierceHoles(input: DrawingInput<"pamphlet">): FigureDraft {
@@ -78,9 +78,9 @@ function cradle(input: DrawingInput<"pamphlet">): readonly SceneItem[] {
 export function draftHoleTemplate(input: DrawingInput<"pamphlet">): TemplateDraft {
   const { stations, pageHeight, holeDiameter } = input.model.geometry;
   const half = mm(20);
-  return draftHoles(input, {
-    title: "Hole template for the fold", height: pageHeight, width: addLengths(half, half), fold: half,
-    holes: stations.map((along, k) => ({ name: `${k + 1}`, along, across: half, diameter: holeDiameter })),
+  return draftHoleStrip(input, {
+    id: "hole-template", title: "Hole template for the fold", what: "A strip to fold", height: pageHeight, width: addLengths(half, half), fold: half,
+    holes: stations.map((along, k) => ({ name: `hole ${k + 1}`, along, across: half, diameter: holeDiameter })),
     use: [
       "Cut the template out along its heavy outline; the words beside it fall away.",
       `Measure it: it must be ${input.number(pageHeight)} ${input.definition.units.governing} high, like the pages.`,

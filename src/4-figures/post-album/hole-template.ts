@@ -1,72 +1,35 @@
 // The hole template: a strip as high as a cover that serves covers, leaves and guards, with a cross at every post hole.
-import { circle, line, rectangle } from "../../geometry/path.ts";
-import { point } from "../../geometry/point.ts";
-import { spreadPositions } from "../../geometry/spread.ts";
-import { toMillimetres } from "../../units/length.ts";
-import { printThickness } from "../../units/print-length.ts";
+import { subtractLength, toMillimetres } from "../../units/length.ts";
+import { draftHoleStrip } from "../bench/hole-strip.ts";
 import type { DrawingInput } from "../binding.ts";
-import { areaLabel, drawLeader } from "../leaders.ts";
-import { placeLabels } from "../place.ts";
-import { area, label, stroke } from "../scene.ts";
-import type { SceneItem } from "../scene.ts";
 import type { TemplateDraft } from "../template-draft.ts";
 import { stripHoles } from "./hole-layout.ts";
 
-/** Paper right of the strip for the labels, in millimetres; it is cut off with the rest. */
-const labelRoom = 66;
-
-/** The template is as high as a cover; thin lines show where the leaves begin and end. */
+/** Template `hole-template`: as high as a cover; thin lines show where the leaves begin and end. */
 export function draftHoleTemplate(input: DrawingInput<"post-album">): TemplateDraft {
   const { definition, model } = input;
   const { geometry } = model;
-  const holes = stripHoles(input);
-  const [width, height, shift] = [toMillimetres(geometry.hingeWidth), toMillimetres(geometry.coverHeight), toMillimetres(geometry.posts.coverShift)];
-  const at = (hole: (typeof holes)[number]) => point(toMillimetres(hole.across), toMillimetres(hole.along));
-  const wished = holes.map((hole) => at(hole).y);
-  const labelHeights = spreadPositions(wished, 4.2, 16, height - 8) ?? wished;
-  const leafLines = shift > 0.4 ? [shift, height - shift] : [];
-  const fixed: SceneItem[] = [
-    area(rectangle(0, 0, width, height), "none", "cut"),
-    ...leafLines.map((y) => stroke(line(point(0, y), point(width, y)), "placement")),
-    ...holes.flatMap((hole, index): readonly SceneItem[] => {
-      const { x, y } = at(hole);
-      const [arm, radius] = [toMillimetres(hole.diameter) / 2 + 2, toMillimetres(hole.diameter) / 2];
-      const name = `${hole.id.replace(/-/g, " ")} hole`;
-      return [
-        stroke(circle(point(x, y), radius), "outline", name),
-        stroke(line(point(x - arm, y), point(x + arm, y)), "edge", name),
-        stroke(line(point(x, y - arm), point(x, y + arm)), "edge", name),
-        ...drawLeader({ name, target: point(x + arm, y), end: "none", text: `${name}: ${input.number(hole.along)} from head of cover` }, point(Math.max(width, x + arm) + 3, labelHeights[index]!)),
-      ];
-    }),
-    label("tail", "tail", point(width + 3, height - 1)),
-  ];
-  const places = [0.5, 0.4, 0.6, 0.3, 0.7, 0.2, 0.8, 0.15, 0.85, 0.1, 0.9].map((part) => height * part);
-  const inside = placeLabels(fixed, [areaLabel("spine edge", "spine edge", places.map((y) => point(2.6, y)), { angle: 90 })]);
-  const head = inside.unplaced.length === 0 ? "head" : "head; spine edge to the left";
-  const every = `every hole: diameter ${printThickness(holes[0]!.diameter, definition.units)}, ${input.number(holes[0]!.across)} from spine edge`;
-  const leafWords = leafLines.length === 0 ? [] : [label("leaf lines", "thin lines: head and tail of leaf and guard", point(width + 3, 11.7))];
-  return {
+  const { coverHeight, posts } = geometry;
+  // Lines nearer than this to the strip's ends would run into its outline.
+  const hasLeafLines = toMillimetres(posts.coverShift) > 0.4;
+  return draftHoleStrip(input, {
     id: "hole-template",
     title: "Hole template for covers, leaves and guards",
-    book: `${definition.title}, revision ${definition.revision}`,
+    what: "A hinge strip",
+    height: coverHeight, width: geometry.hingeWidth, fold: null, headOf: " of cover",
+    holes: stripHoles(input).map((hole) => ({ ...hole, name: `${hole.id.replace(/-/g, " ")} hole` })),
+    ...(hasLeafLines ? {
+      edges: {
+        words: "thin lines: head and tail of leaf and guard",
+        at: [{ name: "leaf head", along: posts.coverShift }, { name: "leaf tail", along: subtractLength(coverHeight, posts.coverShift) }],
+      },
+    } : {}),
     use: [
       "Cut the template out along its heavy outline; the words beside it fall away.",
-      `Measure it: it must be ${input.number(geometry.coverHeight)} × ${input.number(geometry.hingeWidth)} ${definition.units.governing}, like a hinge strip.`,
-      `On a cover: lay its head and tail on head and tail of the hinge strip, spine edge to spine edge. On leaves and guards: ${leafLines.length === 0 ? "lay it head to head" : "lay the two thin lines on their head and tail"}, spine edge to spine edge. Tape it down.`,
+      `Measure it: it must be ${input.number(coverHeight)} × ${input.number(geometry.hingeWidth)} ${definition.units.governing}, like a hinge strip.`,
+      `On a cover: lay its head and tail on head and tail of the hinge strip, spine edge to spine edge. On leaves and guards: ${hasLeafLines ? "lay the two thin lines on their head and tail" : "lay it head to head"}, spine edge to spine edge. Tape it down.`,
       "Prick through the middle of every cross with an awl, over a cutting mat.",
       "For the back cover turn the template over, so that its spine edge lies on the spine edge again, head to head; the pricked holes show the places.",
     ],
-    alternative: `A hinge strip at true size. ${holes.map((hole) => `${hole.id.replace(/-/g, " ")} hole, diameter ${printThickness(hole.diameter, definition.units)}, ${input.number(hole.along)} from the head of the cover and ${input.number(hole.across)} from the spine edge`).join("; ")}.`
-      + `${leafLines.length === 0 ? "" : ` Two thin lines show head and tail of leaf and guard, ${input.number(geometry.posts.coverShift)} inside of the cover’s.`} ${input.unitNote}`,
-    width: width + labelRoom, height,
-    items: [...inside.items, label("head", head, point(width + 3, 3)), label("every hole", every, point(width + 3, 7.5)), ...leafWords],
-    marks: [
-      ...holes.map((hole) => {
-        const { x, y } = at(hole);
-        return { name: hole.id, act: "pierce" as const, from: [x, y] as const, to: [x, y] as const };
-      }),
-      ...leafLines.map((y, index) => ({ name: index === 0 ? "leaf head" : "leaf tail", act: "place" as const, from: [0, y] as const, to: [width, y] as const })),
-    ],
-  };
+  });
 }

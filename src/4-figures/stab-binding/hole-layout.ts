@@ -4,6 +4,7 @@ import { circle } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
 import type { Point } from "../../geometry/point.ts";
 import { addLengths, mm, toMillimetres } from "../../units/length.ts";
+import { draftHoleStrip } from "../bench/hole-strip.ts";
 import type { DrawingInput } from "../binding.ts";
 import { dimension } from "../dimensions.ts";
 import { placeAtScale } from "../figure.ts";
@@ -18,7 +19,6 @@ import { area, smallestType } from "../scene.ts";
 import type { TemplateDraft } from "../template-draft.ts";
 import { sectionWords } from "../bench/section-words.ts";
 import { edgeStrip } from "../sewing/edge-strip.ts";
-import { draftHoles } from "../sewing/hole-template.ts";
 
 /** Room along the spine on paper. */
 const room = 126;
@@ -82,9 +82,9 @@ function holeName(hole: StabHole, target: Point): Placeable {
 export function draftHoleTemplate(input: DrawingInput<"stab-binding">): TemplateDraft {
   const { holes, innerHoles, height, setBack, holeDiameter } = input.model.geometry;
   const { governing } = input.definition.units;
-  return draftHoles(input, {
-    title: "Hole template for the spine edge", height, width: addLengths(setBack, mm(16)), fold: null,
-    holes: [...holes, ...innerHoles].map(({ id, along, across }) => ({ name: id, along, across, diameter: holeDiameter })),
+  return draftHoleStrip(input, {
+    id: "hole-template", title: "Hole template for the spine edge", what: "A strip along the spine edge", height, width: addLengths(setBack, mm(16)), fold: null,
+    holes: [...holes, ...innerHoles].map(({ id, along, across }) => ({ name: `hole ${id}`, along, across, diameter: holeDiameter })),
     use: [
       "Cut the template out along its heavy outline; the words beside it fall away.",
       `Measure it: it must be ${input.number(height)} ${governing} high, like the leaves.`,
