@@ -11,6 +11,7 @@ import { drawBagLabels } from "./class/bag-labels.ts";
 import { drawClass } from "./class/draw-class.ts";
 import { drawPart } from "./part.ts";
 import { finishTemplate } from "./template.ts";
+import { layOutSheets } from "./template-sheets.ts";
 import type { Drawings, Figure } from "./types.ts";
 
 const drawers = new Map<BindingId, BindingDrawings<BindingId>>();
@@ -32,7 +33,8 @@ export function drawFigures(given: { readonly definition: Definition; readonly m
     const draft = draw(input);
     if (draft) drawn.set(draft.id, finishFigure(draft));
   }
-  return { figures: drawn, templates: Object.values(templates).flatMap((draw) => draw(input) ?? []).map(finishTemplate), classFigures: drawClass(input), bagLabels: drawBagLabels(given.definition, given.plan.class) };
+  const drafts = Object.values(templates).flatMap((draw) => draw(input) ?? []);
+  return { figures: drawn, templates: drafts.map(finishTemplate), sheets: { a4: layOutSheets(drafts, "a4"), letter: layOutSheets(drafts, "letter") }, classFigures: drawClass(input), bagLabels: drawBagLabels(given.definition, given.plan.class) };
 }
 
 /** The input of a single figure: also for tests that draw one figure alone. */

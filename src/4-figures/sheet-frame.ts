@@ -3,7 +3,6 @@ import { line, polyline, rectangle } from "../geometry/path.ts";
 import { point } from "../geometry/point.ts";
 import { area, group, label, labelType, stroke } from "./scene.ts";
 import type { SceneItem } from "./scene.ts";
-import type { TemplateDraft } from "./template-draft.ts";
 import { measureText } from "./text-metrics.ts";
 import type { FontWeight } from "./text-metrics.ts";
 
@@ -11,12 +10,18 @@ import type { FontWeight } from "./text-metrics.ts";
 export const frameHeights = { head: 15, foot: 17 } as const;
 
 interface FrameSpec {
-  readonly draft: TemplateDraft;
-  readonly paper: string;
-  readonly sheetLabel: string;
+  readonly title: string;
+  /** Printed on every sheet, so that sheets of different books are not mixed up. */
+  readonly book: string;
   readonly sheetWidth: number;
   readonly sheetHeight: number;
   readonly margin: number;
+  /** Where the only piece of the sheet lies in its template; null when there is nothing to show. */
+  readonly map: MapSpec | null;
+}
+
+/** How a template is divided, and which of its pieces is meant. */
+export interface MapSpec {
   readonly columns: number;
   readonly rows: number;
   readonly index: number;
@@ -24,14 +29,14 @@ interface FrameSpec {
 
 /** Head and foot of a sheet, in millimetres of the sheet. */
 export function sheetFrame(spec: FrameSpec): readonly SceneItem[] {
-  const { draft, margin, sheetWidth, sheetHeight, sheetLabel } = spec;
-  const map = sheetLabel === "" ? [] : drawMap(spec);
+  const { margin, sheetWidth, sheetHeight } = spec;
+  const map = spec.map === null ? [] : drawMap(spec.map, margin, sheetWidth);
   const room = sheetWidth - 2 * margin - (map.length === 0 ? 0 : mapRoom.width + 4);
   const words = (name: string, text: string, line: number, weight: FontWeight = 400): SceneItem =>
     label(name, shorten(text, room, weight), point(margin, margin + line * 4), { weight });
   return [
-    words("sheet title", sheetLabel ? `${draft.title}: ${sheetLabel}` : draft.title, 0.8, 600),
-    words("sheet book", `${draft.book} · ${spec.paper}`, 1.8),
+    words("sheet title", spec.title, 0.8, 600),
+    words("sheet book", spec.book, 1.8),
     words("sheet scale", "Print at 100 %, not “fit to page”. Measure both check lines below before you use this sheet.", 2.8),
     ...map,
     ...scaleCheck(margin, sheetHeight - margin - 5.5),
@@ -40,12 +45,15 @@ export function sheetFrame(spec: FrameSpec): readonly SceneItem[] {
 
 const mapRoom = { width: 40, height: 12 };
 
-/** The sheets in small, this one dark. */
-function drawMap({ columns, rows, index, margin, sheetWidth }: FrameSpec): readonly SceneItem[] {
-  const cell = Math.min(6, mapRoom.width / columns, mapRoom.height / rows);
-  const left = sheetWidth - margin - columns * cell;
+function drawMap(map: MapSpec, margin: number, sheetWidth: number): readonly SceneItem[] {
+  const cell = Math.min(6, mapRoom.width / map.columns, mapRoom.height / map.rows);
+  return sheetMap({ ...map, cell, left: sheetWidth - margin - map.columns * cell, top: margin });
+}
+
+/** The pieces of a template in small, this one dark. */
+export function sheetMap({ columns, rows, index, cell, left, top }: MapSpec & { readonly cell: number; readonly left: number; readonly top: number }): readonly SceneItem[] {
   return [group("map of the sheets", Array.from({ length: columns * rows }, (_, at) =>
-    area(rectangle(left + (at % columns) * cell, margin + Math.floor(at / columns) * cell, cell, cell), at === index ? "metal" : "none", "edge")))];
+    area(rectangle(left + (at % columns) * cell, top + Math.floor(at / columns) * cell, cell, cell), at === index ? "metal" : "none", "edge")))];
 }
 
 /** A line of 100 mm over a line of 4 in, both with ticks, for a ruler of either kind. */

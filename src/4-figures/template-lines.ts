@@ -33,11 +33,14 @@ export interface TemplateLines {
   readonly names: readonly { readonly text: string; readonly at: Point; readonly upright: boolean }[];
 }
 
-/** Takes a template apart. Outlines are what is drawn as a line to cut; all else to be worked along is in the marks. */
+/**
+ * Takes a template apart. Outlines are what is drawn as a line to cut; all else to be worked along is in the marks. A mark to cut is a line of its own where
+ * one is drawn (a slit); else it names an edge of an outline.
+ */
 export function templateLines({ items, marks }: TemplateDraft): TemplateLines {
   const drawn = flatItems(items);
   const outlines = drawn.filter((item): item is PathItem => item.kind === "path" && item.line === "cut");
-  const worked = marks.filter(({ act }) => act !== "cut");
+  const worked = marks.filter((mark) => mark.act !== "cut" || drawn.some((item) => item.kind === "path" && follows(item.path, mark)));
   const taken = new Set<SceneItem>(outlines);
   const lines = worked.map((mark): NamedLine => {
     const same = drawn.filter((item): item is PathItem => item.kind === "path" && item.line !== "none" && follows(item.path, mark));

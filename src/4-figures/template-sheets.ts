@@ -1,164 +1,118 @@
-// Cuts a 1:1 template into sheets of paper: overlapping windows, named crosses at every seam, a map, a scale check on each.
-import { boxContains, boxesMeet } from "../geometry/box.ts";
-import type { Box } from "../geometry/box.ts";
-import { line } from "../geometry/path.ts";
-import { point } from "../geometry/point.ts";
-import type { Point } from "../geometry/point.ts";
+// Lays the pieces of templates on sheets of paper, small ones together: titles, maps, and a scale check on every sheet.
 import type { PaperId } from "../1-definition/types.ts";
 import { papers } from "../catalogue/papers.ts";
+import { point } from "../geometry/point.ts";
 import { toMillimetres } from "../units/length.ts";
-import { placeLabels } from "./place.ts";
-import { flatItems, label, sceneBox, stroke, textBox } from "./scene.ts";
-import type { PathItem, SceneItem, TextItem } from "./scene.ts";
-import { sheetFrame, frameHeights } from "./sheet-frame.ts";
+import { label, labelType } from "./scene.ts";
+import { shareSheets } from "./share-sheets.ts";
+import { frameHeights, sheetFrame, sheetMap } from "./sheet-frame.ts";
 import { escapeText, writeItems } from "./svg.ts";
 import type { TemplateDraft } from "./template-draft.ts";
+import { sheetMargin, tilesOf } from "./template-tiles.ts";
+import type { Tile } from "./template-tiles.ts";
+import { measureText } from "./text-metrics.ts";
 import type { TemplateSheet } from "./types.ts";
 
-/** Nothing is printed nearer to the paper's edge than this: office printers keep 4 to 6 mm, and paper slips. */
-export const sheetMargin = 10.5;
-/** Neighbouring sheets show the same strip of the template, this wide in millimetres. */
-export const sheetOverlap = 10;
-/** Space round the template: for the width of its outline, and above and below for the crosses of upright seams, in millimetres. */
-const bleed = { line: 1, crosses: 8 };
+/** What is done first with a template that comes in several pieces. */
+export const joinPieces = "Cut its pieces apart, their crosses left on. Cut the left or upper end of each further piece through the middle of its crosses, lay it on the piece before so that the crosses meet, and tape it down.";
 
-/** What is done first with a template that comes on several sheets. */
-export const joinSheets = "Cut each further sheet through the middle of its crosses, lay it on the one before so that the crosses meet, and tape it down.";
+/** Height of the line over each piece that shares a sheet; the topmost begins in the space below the sheet's own words. */
+const titleRow = { height: 4.4, intoHead: 3 } as const;
 
-/** The sheets for one paper, rows from the head down, columns from the left; upright or across, whichever takes fewer. */
-export function layOutSheets(draft: TemplateDraft, paper: PaperId): readonly TemplateSheet[] {
-  const [width, height] = [toMillimetres(papers[paper].width), toMillimetres(papers[paper].height)];
-  const [upright, across] = [makeGrid(draft, width, height), makeGrid(draft, height, width)];
-  const landscape = across.windows.length < upright.windows.length;
-  const grid = landscape ? across : upright;
-  const items = [...draft.items, ...seamCrosses(draft, grid)];
-  return grid.windows.map((window, index) => drawSheet(draft, paper, grid, items, window, index, landscape));
+/** A piece on its sheet: the left top corner of its window, in millimetres of the sheet. */
+interface LaidTile {
+  readonly tile: Tile;
+  readonly left: number;
+  readonly top: number;
 }
 
-/** How a template is divided over sheets of one orientation. All boxes in template millimetres. */
-interface Grid {
-  readonly sheetWidth: number;
-  readonly sheetHeight: number;
-  readonly columns: number;
-  readonly rows: number;
-  readonly windows: readonly Box[];
+/** All sheets for one paper, in the order of the templates. A piece that needs the whole of a sheet has one of its own. */
+export function layOutSheets(drafts: readonly TemplateDraft[], paper: PaperId): readonly TemplateSheet[] {
+  const [short, long] = [toMillimetres(papers[paper].width), toMillimetres(papers[paper].height)];
+  const tiles = drafts.flatMap((draft) => tilesOf(draft, short, long));
+  const cells = tiles.map((tile) => ({ width: Math.max(widthOf(tile), measureText(titleOf(tile), labelType, 600) + (tile.label === "" ? 0 : mapWidth(tile) + 3)), height: heightOf(tile) + titleRow.height }));
+  const rooms = [roomOf(short, long), roomOf(long, short)];
+  const shared = shareSheets(cells, rooms).filter(({ places }) => places.length > 1);
+  const sharing = new Set(shared.flatMap(({ places }) => places.map(({ piece }) => piece)));
+  const groups = [
+    ...shared.map(({ room, places }) => ({
+      first: Math.min(...places.map(({ piece }) => piece)), landscape: room === 1,
+      laid: places.toSorted((a, b) => a.piece - b.piece).map(({ piece, x, y }): LaidTile => ({ tile: tiles[piece]!, left: sheetMargin + x, top: sheetMargin + frameHeights.head - titleRow.intoHead + titleRow.height + y })),
+    })),
+    ...tiles.flatMap((tile, first) => (sharing.has(first) ? [] : [{ first, landscape: tile.landscape, laid: [layAlone(tile, tile.landscape ? long : short)] }])),
+  ].toSorted((a, b) => a.first - b.first);
+  return groups.map(({ landscape, laid }, index) => drawSheet({ laid, landscape, paper, number: index + 1, count: groups.length, width: landscape ? long : short, height: landscape ? short : long }));
 }
 
-function makeGrid(draft: TemplateDraft, sheetWidth: number, sheetHeight: number): Grid {
-  const [roomWidth, roomHeight] = [sheetWidth - 2 * sheetMargin, sheetHeight - 2 * sheetMargin - frameHeights.head - frameHeights.foot];
-  const labels = flatItems(draft.items).flatMap((item) => (item.kind === "text" ? [textBox(item)] : []));
-  const across = divideLine(-bleed.line, draft.width + bleed.line, roomWidth, labels.map(({ left, right }) => [left, right]));
-  const above = across.length > 1 ? bleed.crosses : bleed.line;
-  const down = divideLine(-above, draft.height + above, roomHeight, labels.map(({ top, bottom }) => [top, bottom]));
-  const windows = down.flatMap(([top, bottom]) => across.map(([left, right]) => ({ left, top, right, bottom })));
-  return { sheetWidth, sheetHeight, columns: across.length, rows: down.length, windows };
+function roomOf(width: number, height: number): { readonly width: number; readonly height: number } {
+  return { width: width - 2 * sheetMargin, height: height - 2 * sheetMargin - frameHeights.head - frameHeights.foot + titleRow.intoHead };
 }
 
-type Stretch = readonly [from: number, to: number];
-
-/**
- * Divides a length into overlapping windows no longer than `room`, as even as can be (no last sheet with a sliver on it). A seam moves
- * aside, as far as the room allows, where it would cut a label so that neither sheet shows the whole of it.
- */
-function divideLine(from: number, to: number, room: number, labels: readonly Stretch[]): readonly Stretch[] {
-  const count = countWindows(to - from, room);
-  const even = (to - from - sheetOverlap) / count;
-  const half = sheetOverlap / 2;
-  const cuts = (seam: number): boolean => labels.some(([low, high]) => low < seam - half && high > seam + half);
-  const windows: Stretch[] = [];
-  let start = from;
-  for (let index = 1; index < count; index += 1) {
-    const wished = from + half + index * even;
-    // What comes after the seam must still fit the windows that are left.
-    const earliest = to - (count - index) * (room - sheetOverlap) - half;
-    const latest = start + room - half;
-    const tried = Array.from({ length: 81 }, (_, step) => wished + (step % 2 === 0 ? -1 : 1) * Math.ceil(step / 2));
-    const seam = tried.find((at) => at >= earliest && at <= latest && at > start + sheetOverlap && !cuts(at)) ?? wished;
-    windows.push([start, seam + half]);
-    start = seam - half;
-  }
-  return [...windows, [start, to]];
+/** In the middle of the sheet's width, at the top of its room. */
+function layAlone(tile: Tile, sheetWidth: number): LaidTile {
+  return { tile, left: (sheetWidth - widthOf(tile)) / 2, top: sheetMargin + frameHeights.head };
 }
 
-function countWindows(full: number, room: number): number {
-  return full <= room ? 1 : Math.ceil((full - sheetOverlap) / (room - sheetOverlap));
+function widthOf({ window }: Tile): number {
+  return window.right - window.left;
 }
 
-/** Two crosses at every seam, named A, B, C …; both sheets of a seam print them, and they are laid on each other. */
-function seamCrosses(draft: TemplateDraft, { columns, rows, windows }: Grid): readonly SceneItem[] {
-  let count = 0;
-  let items: readonly SceneItem[] = draft.items;
-  const add = (candidates: readonly Point[]): void => {
-    const name = crossName(count);
-    count += 1;
-    const placement = placeLabels(items, [{ name: `cross ${name}`, candidates: candidates.map((at) => drawCross(name, at)) }]);
-    // Crowded to the last millimetre: a cross over the drawing is still better than none.
-    items = placement.unplaced.length === 0 ? placement.items : [...placement.items, ...drawCross(name, candidates[0]!)];
-  };
-  windows.forEach((window, index) => {
-    const steps = (from: number, to: number): readonly number[] => Array.from({ length: 60 }, (_, step) => from + ((to - from) * step) / 120);
-    if (index % columns < columns - 1) {
-      const x = window.right - sheetOverlap / 2 - 1;
-      add(steps(window.top + 4, window.bottom - 4).map((y) => point(x, y)));
-      add(steps(window.bottom - 4, window.top + 4).map((y) => point(x, y)));
-    }
-    if (index < (rows - 1) * columns) {
-      const y = window.bottom - sheetOverlap / 2;
-      add(steps(window.left + 4, window.right - 8).map((x) => point(x, y)));
-      add(steps(window.right - 8, window.left + 4).map((x) => point(x, y)));
-    }
+function heightOf({ window }: Tile): number {
+  return window.bottom - window.top;
+}
+
+function titleOf({ draft, label: of }: Tile): string {
+  return of === "" ? draft.title : `${draft.title}: ${of}`;
+}
+
+/** The map beside a title is as high as the row. */
+function mapCell({ rows }: Tile): number {
+  return Math.min(3.6, 3.6 / rows);
+}
+
+function mapWidth(tile: Tile): number {
+  return tile.columns * mapCell(tile);
+}
+
+interface SheetSpec {
+  readonly laid: readonly LaidTile[];
+  readonly landscape: boolean;
+  readonly paper: PaperId;
+  readonly number: number;
+  readonly count: number;
+  readonly width: number;
+  readonly height: number;
+}
+
+function drawSheet({ laid, landscape, paper, number, count, width, height }: SheetSpec): TemplateSheet {
+  const [first] = laid;
+  const title = laid.length === 1 ? titleOf(first!.tile) : [...new Set(laid.map(({ tile }) => tile.draft.title))].join("; ");
+  const frame = sheetFrame({
+    title, book: `${first!.tile.draft.book} · ${papers[paper].name}${count === 1 ? "" : ` · sheet ${number} of ${count}`}`, sheetWidth: width, sheetHeight: height, margin: sheetMargin,
+    map: laid.length === 1 && first!.tile.label !== "" ? first!.tile : null,
   });
-  return items.slice(draft.items.length);
-}
-
-function drawCross(name: string, { x, y }: Point): readonly (PathItem | TextItem)[] {
-  const owner = `cross ${name}`;
-  return [
-    stroke(line(point(x - 2.5, y), point(x + 2.5, y)), "edge", owner),
-    stroke(line(point(x, y - 2.5), point(x, y + 2.5)), "edge", owner),
-    label(owner, name, point(x + 0.8, y - 0.8), { weight: 600, size: 2.5 }),
-  ];
-}
-
-/** A, B … Z, AA, AB … */
-function crossName(index: number): string {
-  const letter = String.fromCharCode(65 + (index % 26));
-  return index < 26 ? letter : crossName(Math.floor(index / 26) - 1) + letter;
-}
-
-function drawSheet(draft: TemplateDraft, paper: PaperId, grid: Grid, items: readonly SceneItem[], window: Box, index: number, landscape: boolean): TemplateSheet {
-  const { sheetWidth, sheetHeight, columns, rows } = grid;
-  const [width, height] = [window.right - window.left, window.bottom - window.top];
-  // In the middle of the sheet's width, at the top of its window.
-  const left = (sheetWidth - width) / 2;
-  const top = sheetMargin + frameHeights.head;
-  const sheetLabel = grid.windows.length === 1 ? "" : `row ${Math.floor(index / columns) + 1} of ${rows}, column ${(index % columns) + 1} of ${columns}`;
-  const frame = sheetFrame({ draft, paper: papers[paper].name, sheetLabel, sheetWidth, sheetHeight, margin: sheetMargin, columns, rows, index });
-  const title = sheetLabel ? `${draft.title}, ${sheetLabel}` : draft.title;
-  const id = `template-${draft.id}-${paper}-${index + 1}`;
+  const rows = laid.length === 1 ? [] : laid.flatMap(({ tile, left, top }, index) => {
+    const title = label(`piece ${index + 1}`, titleOf(tile), point(left, top - 1.4), { weight: 600 });
+    return tile.label === "" ? [title] : [title, ...sheetMap({ ...tile, cell: mapCell(tile), left: left + measureText(title.text, labelType, 600) + 3, top: top - 4.2 })];
+  });
+  const id = `template-sheet-${paper}-${number}`;
+  const alternatives = [...new Set(laid.map(({ tile }) => `${tile.draft.title}. ${tile.draft.alternative}`))].join(" ");
   const svg = [
-    `<svg xmlns="http://www.w3.org/2000/svg" class="template-sheet" width="${three(sheetWidth)}mm" height="${three(sheetHeight)}mm" viewBox="0 0 ${three(sheetWidth)} ${three(sheetHeight)}" `
+    `<svg xmlns="http://www.w3.org/2000/svg" class="template-sheet" width="${three(width)}mm" height="${three(height)}mm" viewBox="0 0 ${three(width)} ${three(height)}" `
     + `role="img" aria-labelledby="${id}-title ${id}-description" fill="none" font-family="'Benchleaf Label', 'Source Sans 3', sans-serif">`,
     `<title id="${id}-title">${escapeText(title)}</title>`,
-    `<desc id="${id}-description">${escapeText(draft.alternative)}</desc>`,
-    writeItems(frame, "small"),
-    `<svg x="${three(left)}" y="${three(top)}" width="${three(width)}" height="${three(height)}" viewBox="${[window.left, window.top, width, height].map(three).join(" ")}" overflow="hidden" data-role="window">`,
-    writeItems(visibleItems(items, window, grid.windows), "small"),
-    "</svg>",
+    `<desc id="${id}-description">${escapeText(alternatives)}</desc>`,
+    writeItems([...frame, ...rows], "small"),
+    ...laid.map(drawWindow),
     "</svg>",
   ].join("\n");
-  return { label: sheetLabel, landscape, svg, width: sheetWidth, height: sheetHeight, origin: [Number(three(window.left - left)), Number(three(window.top - top))] };
+  return { title, landscape, svg, width, height, pieces: laid.map(({ tile, left, top }) => ({ template: tile.draft.id, label: tile.label, origin: [Number(three(tile.window.left - left)), Number(three(tile.window.top - top))] })) };
 }
 
-/** What a window shows. A label cut by the window's rim is left out when another sheet shows the whole of it. */
-function visibleItems(items: readonly SceneItem[], window: Box, windows: readonly Box[]): readonly SceneItem[] {
-  return flatItems(items).filter((item) => {
-    const box = item.kind === "text" ? textBox(item) : sceneBox([item]);
-    if (!box) return false;
-    if (item.kind === "path") return boxesMeet({ left: box.left - 1, top: box.top - 1, right: box.right + 1, bottom: box.bottom + 1 }, window);
-    if (boxContains(window, box)) return true;
-    return boxesMeet(box, window) && !windows.some((other) => boxContains(other, box));
-  });
+function drawWindow({ tile, left, top }: LaidTile): string {
+  const [width, height] = [widthOf(tile), heightOf(tile)];
+  return `<svg x="${three(left)}" y="${three(top)}" width="${three(width)}" height="${three(height)}" viewBox="${[tile.window.left, tile.window.top, width, height].map(three).join(" ")}" overflow="hidden" data-role="window" data-template="${tile.draft.id}">\n`
+    + `${writeItems(tile.items, "small")}\n</svg>`;
 }
 
 function three(value: number): string {

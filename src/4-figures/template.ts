@@ -1,25 +1,22 @@
-// A drafted template becomes the untiled drawing, the same for cutting machines, and its sheets for both papers.
-import { paperIds } from "../catalogue/papers.ts";
+// A drafted template becomes the untiled drawing and the same for cutting machines.
 import { writeDxf } from "./dxf.ts";
 import { writeNamedPath, writeSvg } from "./svg.ts";
-import { layOutSheets } from "./template-sheets.ts";
 import type { TemplateDraft } from "./template-draft.ts";
 import { templateActs, templateLines } from "./template-lines.ts";
 import type { TemplateLines } from "./template-lines.ts";
-import type { Template, TemplateSheet } from "./types.ts";
+import type { Template } from "./types.ts";
 
 /** White rim of the untiled drawing in millimetres. */
 const rim = 2;
 
-/** Writes a template whole, for print and for cutters, and as sheets for every paper of the catalogue. */
+/** Writes a template whole. Its sheets, which it may share with others, come from `layOutSheets`. */
 export function finishTemplate(draft: TemplateDraft): Template {
   const lines = templateLines(draft);
   const drawing = writeSvg(lines.words, {
     id: `template-${draft.id}`, title: draft.title, description: draft.alternative, pen: "small", before: writeLayers(lines),
     box: { left: -rim, top: -rim, right: draft.width + rim, bottom: draft.height + rim },
   });
-  const sheets = Object.fromEntries(paperIds.map((paper) => [paper, layOutSheets(draft, paper)])) as Record<"a4" | "letter", readonly TemplateSheet[]>;
-  return { id: draft.id, title: draft.title, use: draft.use, width: draft.width, height: draft.height, svg: drawing.svg, dxf: writeDxf(lines, draft.width, draft.height), marks: draft.marks, sheets };
+  return { id: draft.id, title: draft.title, use: draft.use, width: draft.width, height: draft.height, svg: drawing.svg, dxf: writeDxf(lines, draft.width, draft.height), marks: draft.marks };
 }
 
 /** One group for each act, in the order of work, each line in it with an id and its name. */

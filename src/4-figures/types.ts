@@ -8,6 +8,8 @@ export interface Drawings {
   /** By id; steps and cut list refer to these ids. */
   readonly figures: ReadonlyMap<string, Figure>;
   readonly templates: readonly Template[];
+  /** The same on sheets of paper, small ones sharing a sheet, for each paper. */
+  readonly sheets: Readonly<Record<"a4" | "letter", readonly TemplateSheet[]>>;
   /** Drawings of the class plan, by id; none without a class. */
   readonly classFigures: ReadonlyMap<string, Figure>;
   /** Labels for the bags of a class; null without a class. */
@@ -67,8 +69,6 @@ export interface Template {
   readonly dxf: string;
   /** Positions that a test measures in the print and in the files: class of line, name, start and end in template millimetres. */
   readonly marks: readonly TemplateMark[];
-  /** The tiles for each paper. */
-  readonly sheets: Readonly<Record<"a4" | "letter", readonly TemplateSheet[]>>;
 }
 
 /** A mark on a template that can be measured in print. */
@@ -82,14 +82,23 @@ export interface TemplateMark {
   readonly diameter?: number;
 }
 
-/** One sheet of paper with its part of a template. */
+/** One sheet of paper with a template, a part of one, or several small ones. */
 export interface TemplateSheet {
-  /** "row 1 of 1, column 2 of 3"; empty when the template fits one sheet. */
-  readonly label: string;
+  /** "Hole template for the fold"; several are parted by semicolons. */
+  readonly title: string;
   readonly landscape: boolean;
   readonly svg: string;
   readonly width: number;
   readonly height: number;
+  readonly pieces: readonly SheetPiece[];
+}
+
+/** What of a template lies on a sheet. */
+export interface SheetPiece {
+  /** The template's id. */
+  readonly template: string;
+  /** "row 1 of 1, column 2 of 3"; empty when the template is in one piece. */
+  readonly label: string;
   /** Template millimetres at the sheet drawing's origin. */
   readonly origin: readonly [x: number, y: number];
 }

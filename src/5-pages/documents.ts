@@ -9,8 +9,8 @@ import { viewLabels } from "./label-document.ts";
 import type { LabelsView } from "./label-document.ts";
 import { printName, viewPaper } from "./paper.ts";
 import type { PaperView } from "./paper.ts";
-import { viewTemplates } from "./template-view.ts";
-import type { TemplateView } from "./template-view.ts";
+import { viewSheets, viewTemplates } from "./template-view.ts";
+import type { SheetView, TemplateView } from "./template-view.ts";
 import type { Booklet, PrintJob } from "./types.ts";
 
 /** One page to render. */
@@ -26,6 +26,7 @@ export interface PageDocument {
 export interface PrintDocument extends PageDocument {
   readonly paper: PaperView;
   readonly templates: readonly TemplateView[];
+  readonly sheets: readonly SheetView[];
   /** The handout on the same paper, beside this page: what the templates point to. */
   readonly handout: string;
 }
@@ -72,6 +73,7 @@ export function makeDocuments(booklets: readonly Booklet[], { withPrints }: { re
         booklet: view,
         paper: viewPaper(paper),
         templates: viewTemplates(booklet.drawings, paper),
+        sheets: viewSheets(booklet.drawings, paper),
         handout: `${printName(booklet.definition, "handout", paper)}.${withPrints ? "pdf" : "html"}`,
       })),
     );

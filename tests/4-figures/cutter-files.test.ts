@@ -92,7 +92,7 @@ describe("DXF", () => {
       for (const mark of template.marks) {
         const own = entities.filter(({ layer, extendedData }) => layer === mark.act && extendedData?.customStrings?.[0] === mark.name);
         const [from, to] = ends(mark);
-        const isThere = mark.act === "cut" ? isOfOutline(mark, outlines)
+        const isThere = mark.act === "cut" && own.length === 0 ? isOfOutline(mark, outlines)
           : mark.act === "pierce" ? own.some(({ type, center, radius }) => type === "CIRCLE" && near(up(center!), from) && (mark.diameter === undefined || Math.abs(2 * radius! - mark.diameter) <= tolerance))
             : own.some(({ type, vertices }) => type === "LINE" && hasSide(vertices!.map(up), false, [from, to]));
         expect(isThere, `${name}: ${mark.name}`).toBe(true);
@@ -106,11 +106,13 @@ describe("DXF", () => {
   it("has closed outlines on the layer cut, and nothing that is neither an outline, a mark nor a name", () => {
     for (const { name, template } of drawn) {
       const { entities } = readDxf(template);
-      const outlines = entities.filter(({ layer }) => layer === "cut");
+      // What is cut is an outline, or a slit that has a mark of its own.
+      const slits = entities.filter(({ layer, type, extendedData }) => layer === "cut" && type === "LINE" && template.marks.some((mark) => mark.name === extendedData?.customStrings?.[0]));
+      const outlines = entities.filter((each) => each.layer === "cut" && !slits.includes(each));
       expect(outlines.length, name).toBeGreaterThan(0);
       for (const outline of outlines) expect([outline.type, outline.shape], name).toEqual(["POLYLINE", true]);
       const worked = template.marks.filter(({ act }) => act !== "cut").length;
-      expect(entities.length, name).toBe(outlines.length + worked + template.marks.length);
+      expect(entities.length, name).toBe(outlines.length + slits.length + worked + template.marks.length);
       expect(entities.filter(({ type }) => type !== "TEXT").every(({ extendedData }) => (extendedData?.customStrings?.[0] ?? "") !== ""), name).toBe(true);
     }
   });
@@ -145,13 +147,13 @@ describe("SVG", () => {
     for (const { name, template } of drawn) {
       const lines = readSvg(template);
       expect(new Set(lines.map(({ id }) => id)).size, name).toBe(lines.length);
-      const outlines = lines.filter(({ act }) => act === "cut");
+      const outlines = lines.filter(({ act, name: of }) => act === "cut" && of.startsWith("outline"));
       expect(outlines.length, name).toBeGreaterThan(0);
       expect(outlines.every(({ isClosed }) => isClosed), name).toBe(true);
       for (const mark of template.marks) {
         const own = lines.filter((each) => each.act === mark.act && each.name === mark.name);
         const [from, to] = ends(mark);
-        const isThere = mark.act === "cut" ? isOfOutline(mark, outlines.map(({ corners }) => corners))
+        const isThere = mark.act === "cut" && own.length === 0 ? isOfOutline(mark, outlines.map(({ corners }) => corners))
           : mark.act === "pierce" ? own.some(({ corners: [right, left], isRound }) => isRound && near({ x: (right!.x + left!.x) / 2, y: (right!.y + left!.y) / 2 }, from) && (mark.diameter === undefined || Math.abs(right!.x - left!.x - mark.diameter) <= tolerance))
             : own.some(({ corners }) => hasSide(corners, false, [from, to]));
         expect(isThere, `${name}: ${mark.name}`).toBe(true);

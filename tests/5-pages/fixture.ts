@@ -2,7 +2,7 @@
 import type { Definition } from "../../src/1-definition/types.ts";
 import { buildModel } from "../../src/2-model/index.ts";
 import type { Plan, Step } from "../../src/3-plan/types.ts";
-import type { Drawings, Figure, Template } from "../../src/4-figures/types.ts";
+import type { Drawings, Figure, Template, TemplateSheet } from "../../src/4-figures/types.ts";
 import type { Booklet } from "../../src/5-pages/types.ts";
 import { stubAlbumDefinition } from "../fixtures/stub-album.ts";
 
@@ -101,7 +101,7 @@ function fixtureDrawings(plan: Plan): Drawings {
     placeholder("finished-book", 150, 95), placeholder("narrow", 80, 62), placeholder("wide", 168, 70),
     ...plan.cutList.map((item) => placeholder(item.figure, 38, 24)),
   ];
-  return { figures: new Map(figures.map((figure) => [figure.id, figure])), classFigures: new Map(), bagLabels: null, templates: [placeholderTemplate()] };
+  return { figures: new Map(figures.map((figure) => [figure.id, figure])), classFigures: new Map(), bagLabels: null, templates: [placeholderTemplate()], sheets: placeholderSheets() };
 }
 
 function placeholder(id: string, width: number, height: number): Figure {
@@ -112,19 +112,21 @@ function placeholder(id: string, width: number, height: number): Figure {
 }
 
 function placeholderTemplate(): Template {
-  const sheet = (width: number, height: number, landscape: boolean, label: string): Template["sheets"]["a4"][number] => ({
-    label, landscape, width, height, origin: [0, 0],
-    svg: `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}" role="img" aria-labelledby="sheet-title"><title id="sheet-title">Sheet ${label}</title><path data-role="check" d="M20 ${height - 20}h100" stroke="#000" stroke-width="0.35"/></svg>`,
-  });
   return {
     id: "score-guide", title: "Score guide", use: ["Cut out the strip.", "Lay it on the head edge and prick through every line."], width: 360, height: 60,
     dxf: "  0\r\nEOF\r\n",
     svg: '<svg viewBox="0 0 360 60" width="360mm" height="60mm"><title>Score guide</title><path d="M0 0H360V60H0Z" fill="none" stroke="#000"/></svg>',
     marks: [{ name: "stub 1 crest", act: "score", from: [10, 0], to: [10, 60] }],
-    sheets: {
-      a4: [sheet(297, 210, true, "row 1 of 1, column 1 of 2"), sheet(297, 210, true, "row 1 of 1, column 2 of 2"), sheet(210, 297, false, "row 1 of 1, column 1 of 1")],
-      letter: [sheet(279.4, 215.9, true, "row 1 of 1, column 1 of 2"), sheet(279.4, 215.9, true, "row 1 of 1, column 2 of 2")],
-    },
   };
 }
 
+function placeholderSheets(): Drawings["sheets"] {
+  const sheet = (width: number, height: number, landscape: boolean, label: string): TemplateSheet => ({
+    title: `Score guide: ${label}`, landscape, width, height, pieces: [{ template: "score-guide", label, origin: [0, 0] }],
+    svg: `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}" role="img" aria-labelledby="sheet-title"><title id="sheet-title">Sheet ${label}</title><path data-role="check" d="M20 ${height - 20}h100" stroke="#000" stroke-width="0.35"/></svg>`,
+  });
+  return {
+    a4: [sheet(297, 210, true, "row 1 of 1, column 1 of 2"), sheet(297, 210, true, "row 1 of 1, column 2 of 2"), sheet(210, 297, false, "row 1 of 1, column 1 of 1")],
+    letter: [sheet(279.4, 215.9, true, "row 1 of 1, column 1 of 2"), sheet(279.4, 215.9, true, "row 1 of 1, column 2 of 2")],
+  };
+}

@@ -7,7 +7,7 @@ import { promisify } from "node:util";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { computeProject } from "../../src/build/compute.ts";
 import { readContent } from "../../src/build/content.ts";
-import type { TemplateMark, TemplateSheet } from "../../src/4-figures/types.ts";
+import type { SheetPiece, TemplateMark } from "../../src/4-figures/types.ts";
 import { drawnLines, drawnPaths, lineLength } from "./measure-pdf.ts";
 import type { DrawnLine, DrawnPath } from "./measure-pdf.ts";
 
@@ -26,7 +26,7 @@ afterAll(() => rm(output, { recursive: true, force: true }));
 
 interface OnPaper {
   readonly page: number;
-  readonly sheet: TemplateSheet;
+  readonly piece: SheetPiece;
 }
 
 const near = (a: number, b: number): boolean => Math.abs(a - b) <= tolerance;
@@ -53,24 +53,26 @@ function isCircle({ page, left, right, top, bottom }: DrawnPath, on: OnPaper, [f
   return page === on.page && right - left > 1 && near(right - left, bottom - top) && near((left + right) / 2, middle[0]) && near((top + bottom) / 2, middle[1]);
 }
 
-function placeOn({ sheet }: OnPaper, mark: TemplateMark): readonly [readonly [number, number], readonly [number, number]] {
-  const put = ([x, y]: readonly [number, number]) => [x - sheet.origin[0], y - sheet.origin[1]] as const;
+function placeOn({ piece }: OnPaper, mark: TemplateMark): readonly [readonly [number, number], readonly [number, number]] {
+  const put = ([x, y]: readonly [number, number]) => [x - piece.origin[0], y - piece.origin[1]] as const;
   return [put(mark.from), put(mark.to)];
 }
 
 describe("every template of the demos, printed", () => {
   // Three score lines for each of 10 and of 12 stubs, six folds and three lines of a corner, and other marks besides.
-  it.each([["harbour-album", 30], ["garden-year", 36], ["river-walk", 8]] as const)("%s has each named mark in its place on some sheet, more than %i of them, and both check lines on every sheet", async (name, least) => {
+  it.each([["harbour-album", 30], ["garden-year", 36], ["river-walk", 8], ["regatta-album", 7], ["seed-ledger", 12], ["tide-diary", 12], ["tide-ledger", 20], ["tide-tables", 3]] as const)("%s has each named mark in its place on some sheet, more than %i of them, and both check lines on every sheet", async (name, least) => {
     const project = (await readContent(content)).find((each) => each.name === name)!;
     const [booklet] = (await computeProject(project)).booklets;
     const { definition, drawings } = booklet!;
     const paper = definition.print.papers[0]!;
     const bytes = new Uint8Array(await readFile(path.join(output, name, "templates.pdf")));
     const [lines, paths] = [await drawnLines(bytes), await drawnPaths(bytes)];
-    let page = 1; // Page 1 holds the instructions.
+    // Page 1 holds the instructions.
+    const pieces = drawings.sheets[paper].flatMap((sheet, index) => sheet.pieces.map((piece): OnPaper => ({ page: index + 2, piece })));
     let measured = 0;
     for (const template of drawings.templates) {
-      const sheets = template.sheets[paper].map((sheet): OnPaper => ({ page: (page += 1), sheet }));
+      const sheets = pieces.filter(({ piece }) => piece.template === template.id);
+      expect(sheets.length, template.id).toBeGreaterThan(0);
       for (const mark of template.marks) {
         const isFound = sheets.some((on) => {
           const place = placeOn(on, mark);

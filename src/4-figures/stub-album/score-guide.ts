@@ -33,8 +33,7 @@ export function draftScoreGuide(input: DrawingInput<"stub-album">): TemplateDraf
     title: "Score guide for the card",
     book: `${definition.title}, revision ${definition.revision}`,
     use: [
-      "Where it comes on several sheets, join them first: cut the left end of each further sheet through the middle of its crosses, lay it on the sheet before so that the crosses meet, and tape it down.",
-      "Then cut the whole guide out along its heavy outline; crosses outside it fall away.",
+      "Cut the whole guide out along its heavy outline; crosses outside it fall away.",
       `Measure the whole guide: it must be ${input.number(model.geometry.cardWidth)} ${definition.units.governing} long, like the card.`,
       "Lay the card with its inside up and the guide on it, left edges flush, the edge with the lines just below the card’s head edge.",
       "Tick the card with a sharp pencil at the end of every line.",
