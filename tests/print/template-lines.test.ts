@@ -38,6 +38,11 @@ function isLine({ page, x1, y1, x2, y2 }: DrawnLine, on: OnPaper, [from, to]: re
   return page === on.page && (meets(from, to) || meets(to, from));
 }
 
+/** A line that begins or ends there. */
+function hasEnd({ page, x1, y1, x2, y2 }: DrawnLine, on: OnPaper, [x, y]: readonly [number, number]): boolean {
+  return page === on.page && ((near(x1, x) && near(y1, y)) || (near(x2, x) && near(y2, y)));
+}
+
 /** A dashed line: its box lies on the line, begins where it begins, and ends at most one dash short. */
 function isDashed({ page, left, right, top, bottom }: DrawnPath, on: OnPaper, [from, to]: readonly [readonly [number, number], readonly [number, number]]): boolean {
   if (page !== on.page) return false;
@@ -47,10 +52,15 @@ function isDashed({ page, left, right, top, bottom }: DrawnPath, on: OnPaper, [f
   return from[1] === to[1] && bottom - top < 1 && fits(left, right, (top + bottom) / 2, from[0], to[0], from[1]);
 }
 
-/** A hole: a circle whose box is centred on the mark's middle. */
-function isCircle({ page, left, right, top, bottom }: DrawnPath, on: OnPaper, [from, to]: readonly [readonly [number, number], readonly [number, number]]): boolean {
-  const middle = [(from[0] + to[0]) / 2, (from[1] + to[1]) / 2] as const;
-  return page === on.page && right - left > 1 && near(right - left, bottom - top) && near((left + right) / 2, middle[0]) && near((top + bottom) / 2, middle[1]);
+/** A hole: a circle of its diameter whose box is centred on the mark. */
+function isCircle({ page, left, right, top, bottom }: DrawnPath, on: OnPaper, at: readonly [number, number], diameter: number | undefined): boolean {
+  return page === on.page && diameter !== undefined && near(right - left, diameter) && near(bottom - top, diameter) && near((left + right) / 2, at[0]) && near((top + bottom) / 2, at[1]);
+}
+
+/** A place to prick that has no hole drawn: a short line across, with its middle on the mark. */
+function isTick({ page, x1, y1, x2, y2 }: DrawnLine, on: OnPaper, at: readonly [number, number]): boolean {
+  const length = Math.hypot(x2 - x1, y2 - y1);
+  return page === on.page && length > 0.5 && length < 12 && near((x1 + x2) / 2, at[0]) && near((y1 + y2) / 2, at[1]);
 }
 
 function placeOn({ piece }: OnPaper, mark: TemplateMark): readonly [readonly [number, number], readonly [number, number]] {
@@ -60,7 +70,7 @@ function placeOn({ piece }: OnPaper, mark: TemplateMark): readonly [readonly [nu
 
 describe("every template of the demos, printed", () => {
   // Three score lines for each of 10 and of 12 stubs, six folds and three lines of a corner, and other marks besides.
-  it.each([["harbour-album", 30], ["garden-year", 36], ["river-walk", 8], ["regatta-album", 7], ["seed-ledger", 12], ["tide-diary", 12], ["tide-ledger", 20], ["tide-tables", 3]] as const)("%s has each named mark in its place on some sheet, more than %i of them, and both check lines on every sheet", async (name, least) => {
+  it.each([["harbour-album", 30], ["garden-year", 36], ["river-walk", 8], ["regatta-album", 7], ["seed-ledger", 12], ["tide-diary", 12], ["tide-ledger", 18], ["tide-tables", 3], ["mooring-log", 10]] as const)("%s has each named mark in its place on some sheet, more than %i of them, and both check lines on every sheet", async (name, least) => {
     const project = (await readContent(content)).find((each) => each.name === name)!;
     const [booklet] = (await computeProject(project)).booklets;
     const { definition, drawings } = booklet!;
@@ -76,7 +86,10 @@ describe("every template of the demos, printed", () => {
       for (const mark of template.marks) {
         const isFound = sheets.some((on) => {
           const place = placeOn(on, mark);
-          return lines.some((drawn) => isLine(drawn, on, place)) || paths.some((drawn) => isDashed(drawn, on, place) || (mark.act === "pierce" && isCircle(drawn, on, place)));
+          if (mark.act === "pierce") return mark.diameter === undefined ? lines.some((drawn) => isTick(drawn, on, place[0])) : paths.some((drawn) => isCircle(drawn, on, place[0], mark.diameter));
+          // A mark to cut is a line, or names two corners of an outline.
+          if (mark.act === "cut" && place.every((corner) => lines.some((drawn) => hasEnd(drawn, on, corner)))) return true;
+          return lines.some((drawn) => isLine(drawn, on, place)) || paths.some((drawn) => isDashed(drawn, on, place));
         });
         expect(isFound, `${template.id}: ${mark.name}`).toBe(true);
         measured += 1;
