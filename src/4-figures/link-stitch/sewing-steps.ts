@@ -74,7 +74,7 @@ function drawStage(input: DrawingInput<"link-stitch">, { id, title, about, detai
   const words = paths.length === 1 ? wordsForPass(paths[0]!, stage.pass) : `First needle: ${wordsForPass(paths[0]!, stage.pass)}. Second needle: ${wordsForPass(paths[1]!, stage.pass)}`;
   return {
     id, title,
-    caption: `The spine before you, head to the left, ${scale.name} along the spine; across it not to scale: the outside of a board is drawn folded ${stage.backBoard ? "up" : "down"} flat. ${about} ${passCaption} From near by: ${detail.words}`,
+    caption: `The spine before you, head to the right, ${scale.name} along the spine; across it not to scale: the outside of a board is drawn folded ${stage.backBoard ? "up" : "down"} flat. ${about} ${passCaption} From near by: ${detail.words}`,
     alternative: `The spine seen from outside with stations 1 to ${geometry.stations.length} from head to tail. ${words}.`,
     items: viewsBelow([drawSpineStage(geometry, paths, stage, scale.factor), withHeading("detail", detail.heading, detail.items)], 6),
   };

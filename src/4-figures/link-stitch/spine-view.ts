@@ -25,7 +25,7 @@ export interface SpineStage {
   readonly pass: number;
 }
 
-/** Draws a stage of the sewing: head to the left, `factor` millimetres of paper for one along the spine. */
+/** Draws a stage of the sewing: head to the right, as the front board lies with its outside down and its spine edge towards the sewer; `factor` millimetres of paper for one along the spine. */
 export function drawSpineStage(geometry: LinkStitchGeometry, paths: readonly ThreadPath[], stage: SpineStage, factor: number): readonly SceneItem[] {
   const view = layOut(geometry, stage, factor);
   return [
@@ -37,6 +37,7 @@ export function drawSpineStage(geometry: LinkStitchGeometry, paths: readonly Thr
 
 interface View {
   readonly width: number;
+  /** From the tail, station 1 first. */
   readonly stations: readonly number[];
   /** Middle of a section; the spine edge of a board where thread crosses it; its holes. */
   sectionY(section: number): number;
@@ -50,9 +51,9 @@ function layOut({ text, stations }: LinkStitchGeometry, { from, to, frontBoard, 
   const below = frontBoard ? 0 : 1;
   const sectionY = (section: number): number => -(section - from + below + 0.5) * paper.section;
   const roof = sectionY(to) - paper.section / 2;
+  const width = toMillimetres(text.pageHeight) * factor;
   return {
-    width: toMillimetres(text.pageHeight) * factor,
-    stations: stations.map(({ at }) => toMillimetres(at) * factor),
+    width, stations: stations.map(({ at }) => width - toMillimetres(at) * factor),
     sectionY, frontEdge: paper.edge / 2, backEdge: roof - paper.edge / 2,
     top: backBoard ? roof - paper.edge - paper.face : roof,
   };
@@ -81,8 +82,8 @@ function bodies(view: View, { from, to, frontBoard, backBoard }: SpineStage): re
       label(`section ${section}`, `section ${section}`, point(-4, view.sectionY(section) + 1), { anchor: "end" }),
     ]),
     ...(backBoard ? board("back", view.sectionY(to) - paper.section / 2, -1) : []),
-    label("head", "head", point(0, view.top - 8.5), { weight: 600 }),
-    label("tail", "tail", point(width, view.top - 8.5), { anchor: "end", weight: 600 }),
+    label("tail", "tail", point(0, view.top - 8.5), { weight: 600 }),
+    label("head", "head", point(width, view.top - 8.5), { anchor: "end", weight: 600 }),
   ];
 }
 
@@ -128,7 +129,7 @@ function caught(move: Move, path: ThreadPath, at: (place: Place) => Point, view:
 
 /** The stations' numbers in a row above, with a line down where they are set aside. */
 function stationNames({ stations, top }: View): readonly SceneItem[] {
-  const places = spreadPositions(stations, 4.6)!;
+  const places = spreadPositions(stations.toReversed(), 4.6)!.toReversed();
   return stations.flatMap((x, k) => {
     const name = `station ${k + 1}`;
     return [
