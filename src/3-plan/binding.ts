@@ -47,8 +47,14 @@ export interface DraftStep {
   readonly glueing?: { readonly job: string; readonly openMinutes: number; readonly strips?: AdhesiveStrips; readonly spread: readonly Spread[] };
   /** What must have set or dried before this step begins. */
   readonly needs?: readonly { readonly step: string; readonly until: "set" | "dry"; readonly what: string }[];
+  /** Steps whose adhesive is still wet when this one must begin: while it is open, or while it is soft, that is before it sets. */
+  readonly follows?: readonly { readonly step: string; readonly adhesive: "open" | "soft" }[];
   /** How the work rests while it sets: "under a pressing board and a weight". */
   readonly rest?: string;
+  /** Tools that hold the work while it rests; left out, those of the step's tools that can. */
+  readonly held?: readonly ToolId[];
+  /** The glueing step whose work this one puts to rest; left out where a step rests by itself. */
+  readonly pressesFor?: string;
   readonly cautions: readonly CautionId[];
   readonly notices?: readonly { readonly hazard: string; readonly consequence: string; readonly avoid: string }[];
   /** Cuts parts out of their sheets, which a class may have done before it meets: its cut plans take the step's place. */

@@ -7,17 +7,18 @@ import type { Problem } from "../problems/problem.ts";
 import { listMeasureBoxes, listValues } from "./appendix.ts";
 import { planClass } from "./class/plan-class.ts";
 import type { LinearSolver } from "./cutting/linear-solver.ts";
-import type { PlanBinding } from "./binding.ts";
+import type { BindingPlan, DraftStep, PlanBinding } from "./binding.ts";
 import { listCuts } from "./cut-list.ts";
 import { listMaterials } from "./materials.ts";
 import { fillProse, findUnprintedProse, openProse } from "./prose.ts";
+import type { Prose } from "./prose.ts";
 import { gatherSafety } from "./safety.ts";
 import { splitIntoSittings } from "./schedule.ts";
 import { applyStepChanges } from "./step-changes.ts";
 import { finishSteps } from "./steps.ts";
 import { findTimeFaults } from "./time-findings.ts";
 import { gatherTools } from "./tools.ts";
-import type { Plan } from "./types.ts";
+import type { Plan, Step } from "./types.ts";
 import { wordingFor } from "./wording.ts";
 
 const planners = new Map<BindingId, PlanBinding<BindingId>>();
@@ -29,11 +30,14 @@ for (const id of bindingIds) {
 /** Makes the plan of one book, and of its class where there is one and a solver for its cut plans is given. Problems are names in the author's prose that no value bears. Throws only for mistakes of ours. */
 export function makePlan(definition: Definition, model: Model, solver: LinearSolver | null = null): { readonly plan: Plan; readonly problems: readonly Problem[] } {
   const say = wordingFor(definition.units);
-  const draft = planners.get(definition.binding)!({ definition, model, say });
   const prose = openProse(definition, model, say);
   const cutList = listCuts(definition, model, say);
-  const steps = applyStepChanges(finishSteps(draft.steps, { definition, model, say, cutList }), definition, prose);
-  const schedule = splitIntoSittings(draft.steps, steps, definition);
+  const stepsOf = (given: Definition, words: Prose): { readonly draft: BindingPlan; readonly drafts: readonly DraftStep[]; readonly steps: readonly Step[] } => {
+    const drafted = planners.get(given.binding)!({ definition: given, model, say });
+    return { draft: drafted, drafts: drafted.steps, steps: applyStepChanges(finishSteps(drafted.steps, { definition: given, model, say, cutList }), given, words) };
+  };
+  const { draft, drafts, steps } = stepsOf(definition, prose);
+  const schedule = splitIntoSittings(drafts, steps, definition);
   const stepNumber = (id: string): number => steps.find((step) => step.id === id)!.n;
   const plan: Plan = {
     materials: listMaterials(definition, model, cutList, steps, say, draft.steps),
@@ -51,10 +55,10 @@ export function makePlan(definition: Definition, model: Model, solver: LinearSol
     })),
     glossary: [...draft.terms].sort((a, b) => (a.term < b.term ? -1 : 1)),
     safety: gatherSafety(steps, draft.supervision),
-    findings: [...model.findings, ...findTimeFaults(draft.steps, steps, definition)],
+    findings: [...model.findings, ...findTimeFaults(drafts, steps, definition)],
     prose: fillProse(definition, prose),
     class: null,
   };
-  const own = solver && planClass({ definition, model, plan, drafts: draft.steps, solver });
+  const own = solver && planClass({ definition, model, plan, drafts, solver, replan: (other) => stepsOf(other, openProse(other, model, say)) });
   return { plan: { ...plan, class: own }, problems: [...prose.problems, ...findUnprintedProse(definition, steps.map((step) => step.id))] };
 }

@@ -2,7 +2,7 @@
 import type { Definition } from "../1-definition/types.ts";
 import { overnightMinutes, printDuration } from "../units/duration.ts";
 import type { DraftStep } from "./binding.ts";
-import { longestIdleMinutes, waitAfter } from "./steps.ts";
+import { latestAfter, longestIdleMinutes, waitAfter } from "./steps.ts";
 import type { Sitting, Step } from "./types.ts";
 
 interface OpenSitting {
@@ -35,9 +35,11 @@ export function splitIntoSittings(drafts: readonly DraftStep[], steps: readonly 
       if (at > ready) [ready, reason] = [at, `the ${need.what} must ${need.until === "set" ? "set" : "dry"} before step ${step.n}`];
     }
     const idle = ready - clock;
-    const overflows = ready + step.minutes - open.start > definition.bench.sittingMinutes;
-    if (open.handsOn > 0 && (idle >= longestIdleMinutes || overflows)) {
-      close(step.n - 1, idle >= longestIdleMinutes ? reason : `step ${step.n}, ${printDuration(step.minutes)}, no longer fits`);
+    const ahead = untilNothingIsWet(step, steps, drafts, definition);
+    const overflows = ready + ahead.minutes - open.start > definition.bench.sittingMinutes;
+    const isWetBehind = isFollower(step.id, drafts, definition);
+    if (open.handsOn > 0 && !isWetBehind && (idle >= longestIdleMinutes || overflows)) {
+      close(step.n - 1, idle >= longestIdleMinutes ? reason : `${ahead.last === step.n ? `step ${step.n}` : `steps ${step.n} to ${ahead.last}`}, ${printDuration(ahead.minutes)}, no longer ${ahead.last === step.n ? "fits" : "fit"}`);
       clock = Math.max(ready, clock + overnightMinutes);
       open = { firstStep: step.n, start: clock, handsOn: 0 };
     } else {
@@ -50,4 +52,16 @@ export function splitIntoSittings(drafts: readonly DraftStep[], steps: readonly 
   }
   close(steps.length, "the book is finished");
   return { sittings, idleMinutes };
+}
+
+/** A step whose adhesive another must find wet does not end a sitting: the number of that other one, or its own, and the minutes until that is done. */
+function untilNothingIsWet(step: Step, steps: readonly Step[], drafts: readonly DraftStep[], definition: Definition): { readonly last: number; readonly minutes: number } {
+  const follower = drafts.find((draft) => isFollower(draft.id, drafts, definition) && draft.follows!.some((each) => each.step === step.id));
+  const last = follower ? steps.find(({ id }) => id === follower.id)!.n : step.n;
+  return { last, minutes: steps.filter(({ n }) => n >= step.n && n <= last).reduce((sum, each) => sum + each.minutes, 0) };
+}
+
+function isFollower(id: string, drafts: readonly DraftStep[], definition: Definition): boolean {
+  const follows = drafts.find((draft) => draft.id === id)?.follows ?? [];
+  return follows.some(({ step, adhesive }) => latestAfter(step, adhesive, drafts, definition) !== null);
 }

@@ -32,8 +32,7 @@ export function finishSteps(drafts: readonly DraftStep[], bench: Bench): readonl
     parts: draft.parts,
     tools: draft.tools,
     minutes: handsOnMinutes(draft, bench.definition),
-    before: (draft.needs ?? []).filter((need) => waitAfter(need.step, need.until, drafts, bench.definition) > 0).map((need) =>
-      `Needs the ${need.what} (step ${numbers.get(need.step)}) ${need.until === "set" ? "to have set" : "to be dry"}: ${bench.say.duration(waitAfter(need.step, need.until, drafts, bench.definition))} at least.`).join(" "),
+    before: beforeInWords(draft, drafts, numbers, bench),
     adhesive: draft.glueing ? adhesiveNote(draft.glueing.job, bench) : null,
     cautions: [...cautionsOf(draft, bench.definition).map((id): Caution => cautions[id]).sort((a, b) => signalRank[a.signal] - signalRank[b.signal]), ...(draft.notices ?? []).map((notice): Caution => ({ signal: "NOTICE", ...notice }))],
     ownCautions: [],
@@ -59,6 +58,26 @@ export function waitAfter(stepId: string, until: "set" | "dry", drafts: readonly
   const adhesive = job === undefined ? null : definition.adhesives[job];
   if (!adhesive) return 0;
   return until === "set" ? adhesive.setMinutes : adhesive.dryMinutes;
+}
+
+/** Minutes within which a step must begin after the one that it follows; null where nothing is wet. What is open was laid on some minutes before that step's end. */
+export function latestAfter(stepId: string, until: "open" | "soft", drafts: readonly DraftStep[], definition: Definition): number | null {
+  const glueing = drafts.find((draft) => draft.id === stepId)?.glueing;
+  const adhesive = glueing && definition.adhesives[glueing.job];
+  if (!glueing || !adhesive || adhesive.openMinutes === null) return null;
+  return until === "open" ? Math.max(0, adhesive.openMinutes - Math.ceil(glueing.openMinutes * definition.bench.pace)) : adhesive.setMinutes;
+}
+
+/** What must have set or dried, and what must still be wet. */
+function beforeInWords(draft: DraftStep, drafts: readonly DraftStep[], numbers: ReadonlyMap<string, number>, { definition, say }: Bench): string {
+  const dried = (draft.needs ?? []).map((need) => ({ ...need, minutes: waitAfter(need.step, need.until, drafts, definition) })).filter(({ minutes }) => minutes > 0).map((need) =>
+    `Needs the ${need.what} (step ${numbers.get(need.step)}) ${need.until === "set" ? "to have set" : "to be dry"}: ${say.duration(need.minutes)} at least.`);
+  const wet = (draft.follows ?? []).flatMap(({ step, adhesive }): readonly string[] => {
+    const minutes = latestAfter(step, adhesive, drafts, definition);
+    if (minutes === null) return [];
+    return [`Begin ${minutes === 0 ? "at once after" : `within ${say.duration(minutes)} of`} step ${numbers.get(step)}, ${adhesive === "open" ? "while its adhesive is open" : "before its adhesive sets"}.`];
+  });
+  return [...dried, ...wet].join(" ");
 }
 
 /** A step's own cautions, and the one about vapour and fire where its adhesive gives off solvent. */

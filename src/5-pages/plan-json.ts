@@ -6,7 +6,9 @@ import type { Length } from "../units/length.ts";
 import { printExact } from "../units/print-length.ts";
 import { rationalToNumber } from "../units/rational.ts";
 import type { Rational } from "../units/rational.ts";
+import { classJson, cuttingJson, lengthCuttingJson, orderedJson } from "./class-json.ts";
 import { threadJson } from "./thread-json.ts";
+import { timetableJson } from "./timetable-json.ts";
 import { planSchemaName } from "./plan-schema.ts";
 import type { PlanJson } from "./plan-schema.ts";
 import type { Booklet } from "./types.ts";
@@ -79,7 +81,11 @@ export function planJson({ definition, model, plan, drawings, folder }: Booklet)
       diameter: length(hole.diameter),
     })),
     thread: model.thread ? threadJson(model.thread, length) : null,
-    materials: plan.materials.map(({ role, name, pieces, quantity, thickness, note }) => ({ role, name, pieces: [...pieces], quantity, thickness, note })),
+    materials: plan.materials.map(({ role, name, pieces, quantity, thickness, note }) => ({ role, name, pieces: [...pieces], quantity, thickness, note, ...orderedJson(role, plan.class) })),
+    class: plan.class && classJson(plan.class, definition.class!.currency),
+    cutting: plan.class ? cuttingJson(plan.class.cutPlans, length) : [],
+    length_cutting: plan.class ? lengthCuttingJson(plan.class.lengthPlans, length) : [],
+    timetable: plan.class && timetableJson(plan.class, definition.class!.sessions[0]!.start, (id) => plan.steps.find((step) => step.id === id)!.n),
     tools: plan.tools.map(({ id, name, note }) => ({ id, name, note })),
     steps: plan.steps.map((step) => ({
       n: step.n,
@@ -112,7 +118,7 @@ export function planJson({ definition, model, plan, drawings, folder }: Booklet)
     hands_on_minutes: plan.handsOnMinutes,
     longest_wait_minutes: plan.longestWaitMinutes,
     idle_minutes: plan.idleMinutes,
-    findings: plan.findings.map(({ code, severity, message, where, consequence, remedy }) => ({ code, severity, message, where, consequence, remedy })),
+    findings: [...plan.findings, ...(plan.class?.timetable.findings ?? [])].map(({ code, severity, message, where, consequence, remedy }) => ({ code, severity, message, where, consequence, remedy })),
     templates: drawings.templates.map((template) => ({
       id: template.id,
       title: template.title,

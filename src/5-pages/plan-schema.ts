@@ -1,12 +1,9 @@
 // The shape of plan.json, from which schema/plan.schema.json is made: what scripts and third parties rely on.
 import { z } from "zod";
+import { classNumbers, cutting, length, lengthCutting, timetable } from "./class-schema.ts";
 
 /** Name and version of the format; the number goes up when a reader of the old one would be misled. */
 export const planSchemaName = "benchleaf/plan@1";
-
-const length = z
-  .strictObject({ mm: z.number(), exact: z.string().min(1) })
-  .describe("A length: millimetres to a millionth, and the exact value as text in the unit that governs where it is exact there.");
 
 const plainValue = z.strictObject({ number: z.number(), exact: z.string().min(1) }).describe("A count or a ratio.");
 
@@ -124,6 +121,20 @@ const thread = z.strictObject({
   })),
 });
 
+const material = z.strictObject({
+  role: z.string(),
+  name: z.string(),
+  pieces: z.array(z.string()),
+  quantity: z.string().describe("For one book, in words."),
+  thickness: z.string(),
+  note: z.string(),
+  unit: z.string().nullable().describe("What the two numbers count; null without a class, and for what is not counted."),
+  per_book: z.number().nonnegative().nullable().describe("Share of one set in what the class needs, spares counted as sets."),
+  per_class: z.int().nonnegative().nullable(),
+  packs: z.int().nonnegative().nullable().describe("To buy for the class."),
+  cost: z.number().nonnegative().nullable().describe("Of these packs, in the currency of the class; null where a price is missing."),
+});
+
 /** The schema that plan.json keeps to; unknown keys are refused, so that nothing is published by accident. */
 export const planSchema = z.strictObject({
   schema: z.literal(planSchemaName),
@@ -142,7 +153,11 @@ export const planSchema = z.strictObject({
   scores: z.array(score),
   holes: z.array(hole),
   thread: thread.nullable().describe("The sewing thread; null for a book that is not sewn."),
-  materials: z.array(z.strictObject({ role: z.string(), name: z.string(), pieces: z.array(z.string()), quantity: z.string(), thickness: z.string(), note: z.string() })),
+  materials: z.array(material),
+  class: classNumbers.nullable().describe("Null for a book without a class."),
+  cutting,
+  length_cutting: lengthCutting,
+  timetable: timetable.nullable(),
   tools: z.array(z.strictObject({ id: z.string(), name: z.string(), note: z.string() })),
   steps: z.array(step),
   sittings: z.array(

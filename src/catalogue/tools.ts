@@ -44,3 +44,11 @@ export const tools = {
 
 /** Id of a tool in the catalogue. */
 export type ToolId = keyof typeof tools;
+
+/** The name without what will do instead: "hollow punch and mallet". */
+export function shortToolName(id: ToolId): string {
+  return tools[id].name.split(",")[0]!;
+}
+
+/** Tools that hold a piece while it sets or dries, so that nobody else can have them meanwhile. */
+export const holdingTools: ReadonlySet<ToolId> = new Set(["press", "pressingBoards", "weight", "clips", "pressingStrips"] as const);

@@ -108,7 +108,7 @@ function turnIn({ definition, model, say }: Context): DraftStep {
     ],
     parts: ["cloth"], sizes: [{ label: "turn-in", text: say.size(covering.turnIn) }],
     tools: ["brush", "wasteSheets", "boneFolder", ...(isFull ? ["barrier", "pressingBoards", "weight"] as const : [])], minutes: isFull ? 15 : 8,
-    glueing: { job: "case", openMinutes: 3, spread: turnInsOf(model, "cloth", covering.turnIn, isFull ? "all" : "head and tail") }, rest: isFull ? "flat, between barrier sheets and pressing boards, under weights" : "flat",
+    glueing: { job: "case", openMinutes: 3, spread: turnInsOf(model, "cloth", covering.turnIn, isFull ? "all" : "head and tail") }, follows: [{ step: "glue-boards", adhesive: "soft" }], rest: isFull ? "flat, between barrier sheets and pressing boards, under weights" : "flat",
     cautions: wetCautions(glue.wet, isFull ? ["boneFolder", "weights"] : ["boneFolder"]), figure: isFull ? "turn-in" : "spine-turn-in",
     check: "The cloth is tight over every edge and follows the joints at head and tail.",
     mistake: { sign: "The cloth bridges a joint at head or tail.", repair: "Press it in with the bone folder while the adhesive is still soft; once dry, damp it and try again." },

@@ -58,6 +58,8 @@ function pressBook(context: Context): DraftStep {
     ],
     parts: [], sizes: rods ? [{ label: "joint rods", text: `2 on each side, ${say.size(geometry.rod)} thick` }] : [],
     tools: ["barrier", ...(rods ? ["rods" as const] : []), "boneFolder", "pressingBoards", "weight", "press"], minutes: 8,
+    // Weights or the press: only the weights are counted on, because a class has more of them.
+    follows: [{ step: "case-in", adhesive: "open" }], pressesFor: "case-in", held: ["pressingBoards", "weight"],
     cautions: ["press", "weights"], figure: "pressing",
     check: "The joints are straight grooves from head to tail, and nothing slides when you let go.",
     mistake: { sign: "The book has slipped askew under the weight.", repair: "Take the weight off, push spine and boards true, and load it again, with a block on either side." },

@@ -71,7 +71,7 @@ function attachEndbands({ definition, model, say }: Context): DraftStep {
       "Do the same at the tail.",
     ],
     parts: ["endband"], sizes: [{ label: "across the back", text: say.size(length) }], tools: ["brush", "scissors", "boneFolder"], minutes: 8,
-    glueing: { job: "linings", openMinutes: 2, spread: facesOf(model, "endband") }, needs: [{ step: "glue-mull", until: "set", what: "mull" }], rest: "in the press, spine up",
+    glueing: { job: "linings", openMinutes: 2, spread: facesOf(model, "endband") }, needs: [{ step: "glue-mull", until: "set", what: "mull" }], rest: "in the press, spine up", held: ["press"],
     cautions: wetCautions(glue.wet, ["scissors"]), figure: "endbands",
     check: "Seen from the front, only the beads stand up beyond the pages, and neither is higher than the boards will be.",
     mistake: { sign: "A bead stands out beyond the side of the back.", repair: "Trim its end with small scissors; it would catch in the joint." },

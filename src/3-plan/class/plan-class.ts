@@ -6,11 +6,13 @@ import type { DraftStep } from "../binding.ts";
 import type { LinearSolver } from "../cutting/linear-solver.ts";
 import type { Plan } from "../types.ts";
 import { wordingFor } from "../wording.ts";
+import { makersOf } from "./activities.ts";
+import { shareOutSteps } from "./class-steps.ts";
 import { planCuts } from "./cut-plans.ts";
 import { addUpCosts, listOrders } from "./orders.ts";
-import { shareOutSteps } from "./class-steps.ts";
 import { listHazards, questionsToAsk } from "./hazard-sheet.ts";
 import { listPreparation } from "./preparation.ts";
+import type { Replan } from "./remedies.ts";
 import { listBags, listKit, listMistakes, listRoom, toolsBeforehand, wordsOnBags } from "./room.ts";
 import { listNotes } from "./teacher-notes.ts";
 import { printTimetable } from "./timetable.ts";
@@ -24,15 +26,17 @@ export interface ClassInput {
   readonly drafts: readonly DraftStep[];
   /** Solves the programs of the cut plans. */
   readonly solver: LinearSolver;
+  /** The book's steps under another definition. */
+  readonly replan: Replan;
 }
 
 /** Plans the class of a definition; null when it has none. */
-export function planClass({ definition, model, plan, drafts, solver }: ClassInput): ClassPlan | null {
+export function planClass({ definition, model, plan, drafts, solver, replan }: ClassInput): ClassPlan | null {
   const settings = definition.class;
   if (!settings) return null;
   // The teacher shops and cuts in one unit.
   const say = wordingFor({ ...definition.units, dual: false });
-  const makers = settings.participants + (settings.teacherCopy ? 1 : 0);
+  const makers = makersOf(settings);
   const sets = makers + settings.spares;
   const cuts = planCuts(definition, model, sets, solver, say);
   const steps = shareOutSteps(plan.steps, drafts, settings);
@@ -53,7 +57,7 @@ export function planClass({ definition, model, plan, drafts, solver }: ClassInpu
     hazards: listHazards({ plan, steps, room, settings, makers }),
     mistakes: listMistakes(plan),
     notes: listNotes(model, say),
-    timetable: printTimetable({ definition, settings, drafts, steps: plan.steps, makers }),
+    timetable: printTimetable({ definition, settings, drafts, steps: plan.steps }, replan),
   };
 }
 

@@ -1,4 +1,6 @@
 // The timetable of a class as printed.
+import type { Finding } from "../../2-model/types.ts";
+import type { ClassActivities, ClassTimetable } from "../timetable/class-types.ts";
 
 /** What somebody does in a stretch of time. */
 export type SlotKind = "work" | "demonstration" | "wait" | "break" | "set up" | "clean up";
@@ -14,6 +16,8 @@ export interface Slot {
   /** Number of the step; null for breaks and the like. */
   readonly step: number | null;
   readonly kind: SlotKind;
+  /** Which parts of a step that is done in several; null for a step that is done in one go. */
+  readonly parts: { readonly from: number; readonly to: number; readonly of: number } | null;
 }
 
 /** One line of the clock timetable. */
@@ -37,10 +41,14 @@ export interface PrintedTimetable {
   readonly fits: boolean;
   /** "Proven shortest", or how far from it the plan may be, or that it does not fit. */
   readonly verdict: string;
-  /** Which wait or queue is to blame and what would make it fit; empty when it fits. */
+  /** What the teacher should know: which wait or queue is to blame and what would make it fit, which queue is long, which step pauses. */
   readonly advice: readonly string[];
+  readonly findings: readonly Finding[];
   readonly groups: number;
   readonly groupWords: string;
   readonly sessions: readonly TimetableSession[];
   readonly slots: readonly Slot[];
+  /** What was scheduled, and how it came out. */
+  readonly activities: ClassActivities;
+  readonly made: ClassTimetable;
 }

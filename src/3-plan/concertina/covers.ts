@@ -43,7 +43,7 @@ export function makeConcertinaCovers({ definition, model, say }: PlanContext<"co
       parts: ["covering"],
       sizes: [{ label: "turn-in", text: say.size(geometry.turnIn) }, ...(cutMisses ? [] : [{ label: "board’s corner to the cut", text: say.thickness(geometry.cornerDistance) }])],
       tools: ["pencil", "triangle", "scissors", ...(glue.wet ? ["brush" as const] : []), "wasteSheets", "boneFolder", "barrier", "pressingBoards", "weight"], minutes: 20,
-      glueing: { job: "covering", openMinutes: 3, spread: turnInsOf(model, "covering", geometry.turnIn) }, rest: "flat, between barrier sheets and pressing boards, under weights",
+      glueing: { job: "covering", openMinutes: 3, spread: turnInsOf(model, "covering", geometry.turnIn) }, follows: [{ step: "glue-boards", adhesive: "soft" }], rest: "flat, between barrier sheets and pressing boards, under weights",
       cautions: glue.wet ? ["scissors", "wetAdhesive", "weights"] : ["scissors", "weights"],
       figure: "turn-in",
       check: "No board shows at a corner, and the covering is tight over every edge.",

@@ -38,7 +38,7 @@ export function coverBoards({ definition, model, say }: PlanContext<"link-stitch
       ],
       parts: ["covering"], sizes: [{ label: "board’s corner to the cut", text: distance }, { label: "turn-in", text: turnIn }],
       tools: ["pencil", "triangle", "scissors", ...(glue.wet ? ["brush" as const] : []), "wasteSheets", "boneFolder", "barrier", "pressingBoards", "weight"], minutes: 20,
-      glueing: { job: "covering", openMinutes: 3, spread: turnInsOf(model, "covering", geometry.turnIn) }, rest: "flat, between barrier sheets and pressing boards, under weights",
+      glueing: { job: "covering", openMinutes: 3, spread: turnInsOf(model, "covering", geometry.turnIn) }, follows: [{ step: "cover-boards", adhesive: "soft" }], rest: "flat, between barrier sheets and pressing boards, under weights",
       cautions: glue.wet ? ["scissors", "wetAdhesive", "boneFolder", "weights"] : ["scissors", "boneFolder", "weights"], figure: "turn-in",
       check: "No board shows at a corner, and the covering is tight over every edge.",
       mistake: { sign: "A corner is cut too close and the board shows.", repair: "Glue a scrap of the covering over the corner before you turn the sides in; it will hardly show." },

@@ -94,7 +94,7 @@ function turnIn({ definition, model, say }: Context, covering: string): DraftSte
     parts: [covering],
     sizes: [{ label: "turn-in", text: say.size(geometry.turnIn) }],
     tools: [...(glue.wet ? ["brush" as const, "wasteSheets" as const] : []), "boneFolder", "barrier", "pressingBoards", "weight"], minutes: 20,
-    glueing: { job: "cover", openMinutes: 3, spread: turnInsOf(model, covering, geometry.turnIn) }, rest: "flat, between barrier sheets and pressing boards, under weights",
+    glueing: { job: "cover", openMinutes: 3, spread: turnInsOf(model, covering, geometry.turnIn) }, follows: [{ step: "glue-boards", adhesive: "soft" }], rest: "flat, between barrier sheets and pressing boards, under weights",
     cautions: glue.wet ? ["wetAdhesive", "weights"] : ["weights"], figure: "turn-in",
     check: "No board shows at a corner; the cloth is tight over every edge and follows the joint at head and tail.",
     mistake: { sign: "The cloth bridges the joint at head or tail.", repair: "Press it in with the bone folder while the adhesive is still soft; once dry, damp it and try again." },

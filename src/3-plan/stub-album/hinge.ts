@@ -63,7 +63,7 @@ export function makeHinge(context: PlanContext<"stub-album">): readonly DraftSte
       parts: ["hinge-cloth"],
       sizes: [{ label: "turn-in", text: say.size(geometry.turnIn) }],
       tools: [...(glue.wet ? ["brush" as const, "wasteSheets" as const] : ["scissors" as const]), "boneFolder", "barrier", "pressingBoards", "weight"], minutes: 15,
-      glueing: { job: "hinge", openMinutes: 3, spread: turnInsOf(model, "hinge-cloth", geometry.turnIn) }, rest: "flat, between barrier sheets, under a pressing board and weights",
+      glueing: { job: "hinge", openMinutes: 3, spread: turnInsOf(model, "hinge-cloth", geometry.turnIn) }, follows: [{ step: "glue-strips", adhesive: "soft" }], rest: "flat, between barrier sheets, under a pressing board and weights",
       cautions: glue.wet ? ["wetAdhesive", "weights"] : ["scissors", "weights"],
       figure: "turn-in",
       check: "No strip shows at a corner; the cloth is tight over every edge and follows the joints at head and tail.",

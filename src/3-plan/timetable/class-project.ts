@@ -23,8 +23,11 @@ export function workMinutes(step: ClassStep, pace: number): number {
   return Math.ceil(step.minutes * pace);
 }
 
-/** Builds the project. Groups are alike, so the first of their steps may be taken to begin in the order of the groups: that leaves out mere renamings. */
-export function classProject(input: ClassActivities): ClassProject {
+/** A demonstration is fresh in mind for so long: at a second session on the same day, not on the next. */
+const freshMinutes = 12 * 60;
+
+/** Builds the project; with `isFresh` the first of the groups does what is shown on the same day. Groups are alike, so the first of their steps may be taken to begin in the order of the groups: that leaves out mere renamings. */
+export function classProject(input: ClassActivities, isFresh = false): ClassProject {
   const activities = activitiesOf(input);
   const numbers = new Map(activities.map((activity, index) => [keyOf(activity.kind, activity.step.id, activity.group), index]));
   const find = (kind: ClassActivity["kind"], step: string, group: number | null): number | undefined => numbers.get(keyOf(kind, step, group));
@@ -44,6 +47,7 @@ export function classProject(input: ClassActivities): ClassProject {
     }
     const shown = find("demonstration", activity.step.id, null);
     if (shown !== undefined) lags.push({ from: shown, to: index, lag: activities[shown]!.minutes });
+    if (shown !== undefined && isFresh && activity.group === 0) lags.push({ from: index, to: shown, lag: -freshMinutes });
   });
   const first = input.steps[0];
   for (let group = 1; first && group < input.groups; group += 1) lags.push({ from: find("work", first.id, group - 1)!, to: find("work", first.id, group)!, lag: 0 });

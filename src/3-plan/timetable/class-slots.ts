@@ -7,8 +7,10 @@ import type { ClassActivities, TimetableSlot } from "./class-types.ts";
 export function slotsOf(input: ClassActivities, activities: readonly ClassActivity[], starts: readonly number[]): readonly TimetableSlot[] {
   const slots: TimetableSlot[] = input.sessions.flatMap(({ breaks }, session) =>
     breaks.map(({ start, minutes }): TimetableSlot => ({ session, start, end: start + minutes, group: null, step: null, kind: "break" })));
-  activities.forEach(({ kind, step, group, minutes }, index) => {
+  const names = groupsInOrder(input, activities, starts);
+  activities.forEach(({ kind, step, group: number, minutes }, index) => {
     if (kind === "rest") return;
+    const group = number === null ? null : names.indexOf(number);
     const session = sessionAt(input.sessions, starts[index]!);
     const start = starts[index]! - input.sessions[session]!.start;
     const end = start + minutes;
@@ -18,6 +20,13 @@ export function slotsOf(input: ClassActivities, activities: readonly ClassActivi
   });
   const order = ["break", "demonstration", "work", "wait"];
   return slots.sort((a, b) => a.session - b.session || a.start - b.start || order.indexOf(a.kind) - order.indexOf(b.kind) || (a.group ?? -1) - (b.group ?? -1) || a.end - b.end);
+}
+
+/** Groups are alike, so the one that is first where they part is called the first. */
+function groupsInOrder({ groups }: ClassActivities, activities: readonly ClassActivity[], starts: readonly number[]): readonly number[] {
+  const own = Array.from({ length: groups }, (_, group) => activities.flatMap((activity, index) => (activity.kind === "work" && activity.group === group ? [starts[index]!] : [])));
+  const compare = (a: number, b: number): number => own[a]!.map((start, at) => start - own[b]![at]!).find((difference) => difference !== 0) ?? a - b;
+  return own.map((_, group) => group).sort(compare);
 }
 
 /** The longest wait that follows a step: until the last step that needs it may begin, or until it leaves its press. */

@@ -1,9 +1,10 @@
-// The timetable of a class: the earliest end that was found, with its bound, or what keeps the class from fitting and what would help.
+// The timetable of a class: the earliest end that was found, with its bound, or what keeps the class from fitting.
+import { findBlame } from "./class-blame.ts";
 import { sessionsEnough, stretchesOf, withFurtherSessions } from "./class-calendar.ts";
 import { classProject, workMinutes } from "./class-project.ts";
-import { findRemedies, furtherSessions } from "./class-remedies.ts";
 import { slotsOf } from "./class-slots.ts";
-import type { Blame, ClassActivities, ClassTimetable, Remedy } from "./class-types.ts";
+import type { Blame, ClassActivities, ClassTimetable } from "./class-types.ts";
+import { longestStretch } from "./pauses.ts";
 import { solveProject } from "./solve-project.ts";
 import type { Budget } from "./solve-project.ts";
 import { moveLater, startEarlier } from "./tidy-schedule.ts";
@@ -16,10 +17,17 @@ const ordersToTidy = 400;
 /** Schedules the class; the same input has the same timetable everywhere. */
 export function makeTimetable(input: ClassActivities, budget: Budget = classBudget): ClassTimetable {
   const tooLong = stepsTooLong(input);
-  if (tooLong.length > 0) return { fits: false, slots: [], end: null, lowerBound: 0, proven: true, blame: tooLong, remedies: splitRemedies(input, tooLong, budget) };
-  const { end, lowerBound, slots } = scheduleClass(input, budget);
-  if (end !== null && end <= lastMinute(input)) return { fits: true, slots, end, lowerBound, proven: end === lowerBound, blame: [], remedies: [] };
-  return { fits: false, slots: [], end, lowerBound, proven: lowerBound > lastMinute(input), ...findRemedies(input, end, budget) };
+  if (tooLong.length > 0) return { fits: false, slots: [], end: null, lowerBound: 0, proven: true, blame: tooLong, blamedTogether: tooLong.length > 1 };
+  // What is shown is done on the same day, unless the class fits only otherwise.
+  const fresh = scheduleClass(input, budget, true);
+  const isShown = input.steps.some(({ demonstrationMinutes }) => demonstrationMinutes > 0);
+  const { end, lowerBound, slots } = isShown && !isWithin(fresh.end, input) ? scheduleClass(input, budget, false) : fresh;
+  if (isWithin(end, input)) return { fits: true, slots, end, lowerBound, proven: end === lowerBound, blame: [], blamedTogether: false };
+  return { fits: false, slots: [], end, lowerBound, proven: lowerBound > lastMinute(input), ...findBlame(input) };
+}
+
+function isWithin(end: number | null, input: ClassActivities): boolean {
+  return end !== null && end <= lastMinute(input);
 }
 
 /** The last minute at which hands may work. */
@@ -28,8 +36,8 @@ export function lastMinute({ sessions, cleanUpMinutes }: ClassActivities): numbe
 }
 
 /** Schedules the class as if more sessions like the last one followed day by day, so that what does not fit is seen to its end. */
-function scheduleClass(input: ClassActivities, budget: Budget): Pick<ClassTimetable, "end" | "lowerBound" | "slots"> {
-  const { project, activities } = classProject({ ...input, sessions: withFurtherSessions(input.sessions, sessionsEnough(input)) });
+function scheduleClass(input: ClassActivities, budget: Budget, isFresh: boolean): Pick<ClassTimetable, "end" | "lowerBound" | "slots"> {
+  const { project, activities } = classProject({ ...input, sessions: withFurtherSessions(input.sessions, sessionsEnough(input)) }, isFresh);
   const { schedule, lowerBound } = solveProject(project, budget);
   if (!schedule) return { end: null, lowerBound, slots: [] };
   const shown = activities.flatMap(({ kind }, index) => (kind === "demonstration" ? [index] : []));
@@ -38,43 +46,11 @@ function scheduleClass(input: ClassActivities, budget: Budget): Pick<ClassTimeta
   return { end: pleasant.makespan, lowerBound, slots: slotsOf(input, activities, pleasant.starts) };
 }
 
-function longestStretch({ sessions, cleanUpMinutes }: ClassActivities): number {
-  return Math.max(0, ...stretchesOf(sessions, cleanUpMinutes).map(({ start, end }) => end - start));
-}
-
-function stepsTooLong(input: ClassActivities): readonly Extract<Blame, { kind: "step-too-long" }>[] {
+/** Steps that fit between no two breaks. */
+export function stepsTooLong(input: ClassActivities): readonly Extract<Blame, { kind: "step-too-long" }>[] {
   const longest = longestStretch(input);
   return input.steps.flatMap((step) => {
     const minutes = Math.max(workMinutes(step, input.pace), step.demonstrationMinutes);
     return minutes > longest ? [{ kind: "step-too-long", step: step.id, minutes, longestStretch: longest } as const] : [];
   });
-}
-
-/** Splits every step that is too long into the fewest equal parts that go between two breaks, and schedules the class again. */
-function splitRemedies(input: ClassActivities, tooLong: readonly Extract<Blame, { kind: "step-too-long" }>[], budget: Budget): readonly Remedy[] {
-  const longest = longestStretch(input);
-  if (longest === 0) return [];
-  const steps = tooLong.map(({ step, minutes }) => ({ step, parts: Math.ceil(minutes / longest) }));
-  const split = steps.reduce((changed, { step, parts }) => withStepInParts(changed, step, parts), input);
-  const end = stepsTooLong(split).length > 0 ? null : scheduleClass(split, budget).end;
-  return end === null ? [] : [{ kind: "split-steps", steps, furtherSessions: furtherSessions(input, end) }];
-}
-
-/** The class with one step done in equal parts one after another; what was shown before it is shown before the first. */
-export function withStepInParts(input: ClassActivities, id: string, parts: number): ClassActivities {
-  return {
-    ...input,
-    steps: input.steps.flatMap((step) => {
-      if (step.id !== id) return [step];
-      return Array.from({ length: parts }, (_, part) => ({
-        ...step,
-        // The last part keeps the id, because other steps name it.
-        id: part === parts - 1 ? id : `${id}, part ${part + 1}`,
-        minutes: step.minutes / parts,
-        demonstrationMinutes: part === 0 ? step.demonstrationMinutes : 0,
-        needs: part === 0 ? step.needs : [{ step: `${id}, part ${part}`, leastMinutes: 0, mostMinutes: null }],
-        rest: part === parts - 1 ? step.rest : null,
-      }));
-    }),
-  };
 }

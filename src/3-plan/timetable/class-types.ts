@@ -43,6 +43,10 @@ export interface ClassStep {
   readonly needs: readonly ClassNeed[];
   /** Tools held from the end of the work while the piece rests in them, over breaks and nights too. */
   readonly rest: { readonly minutes: number; readonly tools: readonly ToolUse[] } | null;
+  /** Nothing is spoilt when it is left half done for a break or a night. */
+  readonly mayPause: boolean;
+  /** Which part of which step this is, counted from 1; null for a step that is done in one go. */
+  readonly part: { readonly of: string; readonly n: number; readonly count: number } | null;
 }
 
 /** All that the timetable of a class depends on. */
@@ -75,22 +79,13 @@ export interface TimetableSlot {
 /** What keeps the class from fitting: each alone, or all of them together. */
 export type Blame =
   | { readonly kind: "wait"; readonly step: string; readonly minutes: number }
-  | { readonly kind: "queue"; readonly tool: string }
+  /** `minutes` are those for which each of the tools would be in use, one turn after another. */
+  | { readonly kind: "queue"; readonly tool: string; readonly minutes: number }
   /** Too many steps need the teacher beside them. */
   | { readonly kind: "teacher" }
   | { readonly kind: "step-too-long"; readonly step: string; readonly minutes: number; readonly longestStretch: number }
   /** Even with enough tools and no waits there is more to do than the sessions hold; `minutes` are those of one group. */
   | { readonly kind: "hands-on"; readonly minutes: number };
-
-/** A change with which the class was scheduled again and did fit. */
-export type Remedy =
-  | { readonly kind: "more-tools"; readonly tool: string; readonly count: number }
-  | { readonly kind: "more-teachers"; readonly teachers: number }
-  | { readonly kind: "shorter-wait"; readonly step: string; readonly mostMinutes: number }
-  | { readonly kind: "more-sessions"; readonly sessions: number }
-  | { readonly kind: "longer-sessions"; readonly minutes: number }
-  /** All steps that are longer than any stretch, each in equal parts; with so many more sessions, if parts alone do not do. */
-  | { readonly kind: "split-steps"; readonly steps: readonly { readonly step: string; readonly parts: number }[]; readonly furtherSessions: number };
 
 /** The timetable, or why there is none. */
 export interface ClassTimetable {
@@ -103,6 +98,8 @@ export interface ClassTimetable {
   readonly lowerBound: number;
   /** Of a class that fits: no timetable ends earlier. Of one that does not: no timetable fits. */
   readonly proven: boolean;
+  /** Empty when the class fits. */
   readonly blame: readonly Blame[];
-  readonly remedies: readonly Remedy[];
+  /** Whether all of the blamed must go for the class to fit; otherwise each alone is enough. */
+  readonly blamedTogether: boolean;
 }

@@ -1,41 +1,14 @@
-// Timetables of classes: known shortest ends, what is blamed when a class does not fit, and remedies that hold.
+// Timetables of classes: known shortest ends, and what is blamed when a class does not fit.
 import { expect, test } from "vitest";
 import { checkTimetable } from "../../../src/3-plan/timetable/check-timetable.ts";
-import { withLongerSessions, withTool, withWaitAtMost } from "../../../src/3-plan/timetable/class-remedies.ts";
-import { makeTimetable, withStepInParts } from "../../../src/3-plan/timetable/class-timetable.ts";
-import { withFurtherSessions } from "../../../src/3-plan/timetable/class-calendar.ts";
+import { endIfItFits, withTool, withWaitAtMost } from "../../../src/3-plan/timetable/class-blame.ts";
+import { makeTimetable } from "../../../src/3-plan/timetable/class-timetable.ts";
+import { divideLongSteps, withStepInParts } from "../../../src/3-plan/timetable/pauses.ts";
 import type { ClassActivities } from "../../../src/3-plan/timetable/class-types.ts";
 import { classInput, classStep } from "../../fixtures/class.ts";
 
 const evening = { start: 0, minutes: 120, breaks: [{ start: 60, minutes: 15 }] };
 const plain = { pace: 1, cleanUpMinutes: 0, sessions: [evening], tools: [] };
-
-/** The class with a remedy applied. */
-function remedied(input: ClassActivities, remedy: ReturnType<typeof makeTimetable>["remedies"][number]): ClassActivities {
-  switch (remedy.kind) {
-    case "more-tools": return withTool(input, remedy.tool, remedy.count);
-    case "more-teachers": return { ...input, teachers: remedy.teachers };
-    case "shorter-wait": return withWaitAtMost(input, remedy.step, remedy.mostMinutes);
-    case "more-sessions": return { ...input, sessions: withFurtherSessions(input.sessions, remedy.sessions) };
-    case "longer-sessions": return withLongerSessions(input, remedy.minutes);
-    case "split-steps": {
-      const longer = { ...input, sessions: withFurtherSessions(input.sessions, remedy.furtherSessions) };
-      return remedy.steps.reduce((changed, { step, parts }) => withStepInParts(changed, step, parts), longer);
-    }
-  }
-}
-
-function expectRemediesToHold(input: ClassActivities): void {
-  const { fits, remedies } = makeTimetable(input);
-  expect(fits).toBe(false);
-  expect(remedies.length).toBeGreaterThan(0);
-  for (const remedy of remedies) {
-    const changed = remedied(input, remedy);
-    const { fits: fitsNow, slots } = makeTimetable(changed);
-    expect(fitsNow, JSON.stringify(remedy)).toBe(true);
-    expect(checkTimetable(changed, slots)).toEqual([]);
-  }
-}
 
 test("groups that queue at one tool end when the tool has been used by all, and that is proven", () => {
   const input = classInput({ ...plain, groups: 5, tools: [{ id: "drill", count: 1 }], steps: [classStep("mark", 5), classStep("drill", 10, ["mark"], { tools: [{ tool: "drill", count: 1 }] })] });
@@ -63,59 +36,67 @@ test("an open time keeps glueing back until the press is free", () => {
   expect(slots.find(({ step, group, kind }) => step === "glue" && group === 1 && kind === "work")!.end).toBeGreaterThanOrEqual(28);
 });
 
-test("a queue is blamed, and the smallest number of tools that helps is named", () => {
+/** The class fits, and its timetable passes the checker. */
+function expectToFit(input: ClassActivities): void {
+  const { fits, slots } = makeTimetable(input);
+  expect(fits).toBe(true);
+  expect(checkTimetable(input, slots)).toEqual([]);
+  expect(endIfItFits(input)).not.toBeNull();
+}
+
+test("a queue is blamed with the minutes for which the tool is in use; one tool more does", () => {
   const input = classInput({ ...plain, groups: 6, tools: [{ id: "drill", count: 1 }], steps: [classStep("drill", 30, [], { tools: [{ tool: "drill", count: 1 }] })] });
-  const { fits, proven, blame, remedies } = makeTimetable(input);
-  expect([fits, proven]).toEqual([false, true]);
-  expect(blame).toMatchObject([{ kind: "queue", tool: "drill" }]);
-  expect(remedies).toContainEqual({ kind: "more-tools", tool: "drill", count: 2 });
-  expectRemediesToHold(input);
+  expect(makeTimetable(input)).toMatchObject({ fits: false, proven: true, blame: [{ kind: "queue", tool: "drill", minutes: 180 }] });
+  expect(endIfItFits(input)).toBeNull();
+  expectToFit(withTool(input, "drill", 2));
 });
 
-test("a wait is blamed, and the longest wait that would do is named to five minutes", () => {
+test("a wait is blamed; to the minute, what the session leaves for it is the longest that does", () => {
   const input = classInput({ ...plain, groups: 2, steps: [classStep("glue", 20), classStep("press open", 20, [{ step: "glue", leastMinutes: 240 }])] });
-  const { blame, remedies } = makeTimetable(input);
-  expect(blame).toEqual([{ kind: "wait", step: "glue", minutes: 240 }]);
-  expect(remedies).toContainEqual({ kind: "shorter-wait", step: "glue", mostMinutes: 80 });
-  expect(remedies).toContainEqual({ kind: "more-sessions", sessions: 1 });
-  expectRemediesToHold(input);
+  expect(makeTimetable(input).blame).toEqual([{ kind: "wait", step: "glue", minutes: 240 }]);
+  expectToFit(withWaitAtMost(input, "glue", 80));
+  expect(endIfItFits(withWaitAtMost(input, "glue", 81))).toBeNull();
 });
 
-test("a teacher who must stand beside every group is blamed, and the number that would do is named", () => {
+test("a press that is held while work dries is blamed as a queue", () => {
+  const press = [{ tool: "press", count: 1 }];
+  const steps = [classStep("glue", 5, [], { tools: press, rest: { minutes: 50, tools: press } }), classStep("trim", 5, [{ step: "glue", leastMinutes: 50 }])];
+  const input = classInput({ ...plain, groups: 3, tools: [{ id: "press", count: 1 }], steps });
+  const { blame } = makeTimetable(input);
+  expect(blame).toContainEqual({ kind: "queue", tool: "press", minutes: 165 });
+  expectToFit(withTool(input, "press", 2));
+});
+
+test("a teacher who must stand beside every group is blamed", () => {
   const input = classInput({ ...plain, groups: 4, steps: [classStep("punch", 30, [], { needsTeacher: true })] });
-  const { blame, remedies } = makeTimetable(input);
-  expect(blame).toEqual([{ kind: "teacher" }]);
-  expect(remedies).toContainEqual({ kind: "more-teachers", teachers: 2 });
-  expectRemediesToHold(input);
+  expect(makeTimetable(input).blame).toEqual([{ kind: "teacher" }]);
+  expectToFit({ ...input, teachers: 2 });
 });
 
 test("a queue and a wait that must both go are blamed together", () => {
   const steps = [classStep("glue", 10, [], { tools: [{ tool: "brush", count: 1 }] }), classStep("fold", 10, [{ step: "glue", leastMinutes: 40 }])];
   const input = classInput({ ...plain, groups: 2, tools: [{ id: "brush", count: 1 }], sessions: [{ start: 0, minutes: 25, breaks: [] }], steps });
-  const { blame, remedies } = makeTimetable(input);
-  expect(blame).toEqual([{ kind: "queue", tool: "brush" }, { kind: "wait", step: "glue", minutes: 40 }]);
-  expect(remedies.map(({ kind }) => kind)).toEqual(["longer-sessions", "more-sessions"]);
-  expectRemediesToHold(input);
+  expect(makeTimetable(input)).toMatchObject({ blame: [{ kind: "queue", tool: "brush", minutes: 20 }, { kind: "wait", step: "glue", minutes: 40 }], blamedTogether: true });
 });
 
-test("too much to do by hand is nobody's wait: more or longer sessions help", () => {
+test("too much to do by hand is nobody's wait", () => {
   const input = classInput({ ...plain, groups: 2, steps: ["a", "b", "c", "d"].map((id) => classStep(id, 40)) });
-  const { blame, remedies } = makeTimetable(input);
-  expect(blame).toEqual([{ kind: "hands-on", minutes: 160 }]);
-  expect(remedies).toContainEqual({ kind: "more-sessions", sessions: 1 });
-  expectRemediesToHold(input);
+  expect(makeTimetable(input).blame).toEqual([{ kind: "hands-on", minutes: 160 }]);
 });
 
-test("a step longer than any stretch is named with the parts it could be done in", () => {
-  const input = classInput({ ...plain, groups: 2, steps: [classStep("sew", 80), classStep("trim", 4, ["sew"])] });
-  const { blame, remedies } = makeTimetable(input);
-  expect(blame).toEqual([{ kind: "step-too-long", step: "sew", minutes: 80, longestStretch: 60 }]);
-  expect(remedies).toEqual([{ kind: "split-steps", steps: [{ step: "sew", parts: 2 }], furtherSessions: 0 }]);
-  expectRemediesToHold(input);
-  // Two parts of 50 minutes do not go into stretches of 60 and 45: the second one waits for another evening.
-  const longer = { ...input, steps: [classStep("sew", 100)] };
-  expect(makeTimetable(longer).remedies).toEqual([{ kind: "split-steps", steps: [{ step: "sew", parts: 2 }], furtherSessions: 1 }]);
-  expectRemediesToHold(longer);
+test("a step longer than any stretch is named, unless it may pause: then it is done in parts, and all its minutes are there", () => {
+  const input = classInput({ ...plain, groups: 2, steps: [classStep("sew", 85), classStep("trim", 4, ["sew"])] });
+  expect(makeTimetable(input).blame).toEqual([{ kind: "step-too-long", step: "sew", minutes: 85, longestStretch: 60 }]);
+  expect(divideLongSteps(input)).toEqual(input);
+  const divided = divideLongSteps({ ...input, steps: input.steps.map((step) => ({ ...step, mayPause: true })) });
+  expect(divided.steps.map(({ id, minutes }) => [id, minutes])).toEqual([["sew, part 1", 28], ["sew, part 2", 28], ["sew", 29], ["trim", 4]]);
+  expectToFit(divided);
+  expect(divideLongSteps(divided)).toEqual(divided);
+});
+
+test("a step in parts is shown once, before the first, and rests after the last", () => {
+  const { steps } = withStepInParts(classInput({ steps: [classStep("sew", 50, [], { demonstrationMinutes: 5, rest: { minutes: 10, tools: [] } })] }), "sew", 2);
+  expect(steps.map(({ demonstrationMinutes, rest, needs }) => [demonstrationMinutes, rest?.minutes ?? 0, needs.map(({ step }) => step)])).toEqual([[5, 0, []], [0, 10, ["sew, part 1"]]]);
 });
 
 test("the same class has the same timetable", () => {
