@@ -32,7 +32,8 @@ for (const demo of demos) {
 test("the contract's fields are there under their names", () => {
   const plan = planJson(fixtureBooklet());
   expect(plan.schema).toBe("benchleaf/plan@1");
-  expect(Object.keys(plan)).toEqual(expect.arrayContaining(["binding", "finished", "parts", "scores", "holes", "materials", "steps", "findings"]));
+  expect(Object.keys(plan)).toEqual(expect.arrayContaining(["binding", "finished", "parts", "scores", "holes", "materials", "cutting", "timetable", "steps", "findings"]));
+  expect(Object.keys(plan.materials[0]!)).toEqual(expect.arrayContaining(["per_book", "per_class", "packs", "cost"]));
   expect(Object.keys(plan.parts[0]!)).toEqual(expect.arrayContaining(["id", "name", "material", "count", "height", "width", "thickness", "grain", "features"]));
   expect(Object.keys(plan.scores[0]!)).toEqual(expect.arrayContaining(["part", "at", "from", "fold"]));
   expect(Object.keys(plan.holes[0]!)).toEqual(expect.arrayContaining(["part", "id", "along", "across", "diameter"]));
@@ -54,7 +55,7 @@ test("the exact text of a length reads back as the length that the model holds, 
 
 test("the schema refuses a field that it does not know and a length that is a bare number", () => {
   const plan = planJson(fixtureBooklet());
-  expect(planSchema.safeParse({ ...plan, cutting: [] }).success).toBe(false);
+  expect(planSchema.safeParse({ ...plan, drying: [] }).success).toBe(false);
   expect(planSchema.safeParse({ ...plan, finished: { ...plan.finished, height: 300 } }).success).toBe(false);
 });
 

@@ -15,6 +15,12 @@ const minutesPerDay = 24 * 60;
 /** More groups than this are more than a teacher keeps in mind. */
 const mostGroups = 5;
 
+/** How long work is left in which tools. */
+interface Rest {
+  readonly minutes: number;
+  readonly tools: readonly ToolId[];
+}
+
 /** The steps of a book, as printed and as drafted. */
 export interface BookSteps {
   readonly drafts: readonly DraftStep[];
@@ -38,7 +44,7 @@ export function activitiesOf(input: TimetableInput): ClassActivities {
   const makers = makersOf(settings);
   const steps = shareOutSteps(input.steps, drafts, settings).inClass;
   const shared = sharedTools(settings, makers);
-  const groups = groupCount(steps, shared, makers);
+  const groups = groupCount(steps, shared, makers, (id) => restAfter(id, drafts, definition));
   const perGroup = Math.ceil(makers / groups);
   const turns = (ids: readonly string[]): number => turnsOf(ids, shared, perGroup);
   const uses = (ids: readonly string[]): readonly ToolUse[] => [...shared.keys()].filter((id) => ids.includes(id)).map((id) => ({ tool: id, count: 1 }));
@@ -48,7 +54,7 @@ export function activitiesOf(input: TimetableInput): ClassActivities {
   };
   return divideLongSteps({
     groups, teachers: 1, pace: 1, sessions: sessionsOf(settings), cleanUpMinutes: settings.cleanUp,
-    tools: [...shared].map(([id, count]) => ({ id, count: Math.max(1, Math.floor(count / perGroup)) })),
+    tools: [...shared].map(([id, count]) => ({ id, count: groupsAtOnce(count, perGroup) })),
     steps: steps.map((step, index): ClassStep => ({
       id: step.id, minutes: step.minutes * turns(step.tools), needsTeacher: false,
       demonstrationMinutes: Math.ceil(step.minutes * rationalToNumber(settings.demonstration)),
@@ -77,17 +83,27 @@ function turnsOf(ids: readonly string[], shared: ReadonlyMap<string, number>, pe
   return Math.max(1, ...ids.map((id) => (shared.has(id) ? Math.ceil(perGroup / shared.get(id)!) : 1)));
 }
 
-/** Groups take turns at what is scarce: as many as keep the time short for which the tools are in use, and of these the most, so that others can go on meanwhile. */
-function groupCount(steps: readonly Step[], shared: ReadonlyMap<string, number>, makers: number): number {
-  const queued = steps.filter((step) => step.tools.some((id) => shared.has(id)));
-  const most = Math.max(1, ...queued.flatMap((step) => step.tools.map((id) => Math.ceil(makers / (shared.get(id) ?? makers)))));
-  const minutesInUse = (groups: number): number => queued.reduce((sum, step) => sum + step.minutes * groups * turnsOf(step.tools, shared, Math.ceil(makers / groups)), 0);
-  const counts = Array.from({ length: Math.min(mostGroups, most, makers) }, (_, index) => index + 1).slice(most > 1 ? 1 : 0);
-  return counts.reduce((best, groups) => (minutesInUse(groups) <= minutesInUse(best) ? groups : best), counts[0] ?? 1);
+/** Groups that can have a tool at the same time; a group larger than there are tools takes turns within itself. */
+function groupsAtOnce(count: number, perGroup: number): number {
+  return Math.max(1, Math.floor(count / perGroup));
+}
+
+/** Groups take turns at what is scarce: as many as keep the time short for which the tools are taken, and of these the most, so that others can go on meanwhile. */
+function groupCount(steps: readonly Step[], shared: ReadonlyMap<string, number>, makers: number, restOf: (id: string) => Rest | null): number {
+  const uses = [...shared].map(([id, count]) => ({
+    count, minutes: steps.reduce((sum, step) => sum + (step.tools.includes(id) ? step.minutes : 0) + (restOf(step.id)?.tools.some((tool) => tool === id) ? restOf(step.id)!.minutes : 0), 0),
+  })).filter(({ minutes }) => minutes > 0);
+  const most = Math.min(mostGroups, makers, Math.max(1, ...uses.map(({ count }) => Math.ceil(makers / count))));
+  const minutesTaken = (groups: number): number => {
+    const perGroup = Math.ceil(makers / groups);
+    return uses.reduce((sum, { count, minutes }) => sum + (minutes * groups * Math.ceil(perGroup / count)) / groupsAtOnce(count, perGroup), 0);
+  };
+  const counts = Array.from({ length: most }, (_, index) => index + 1).slice(most > 1 ? 1 : 0);
+  return counts.reduce((best, groups) => (minutesTaken(groups) <= minutesTaken(best) ? groups : best), counts[0]!);
 }
 
 /** The tools in which a step leaves the work, and how long: until the first step that takes it up again may begin, or until it has set. */
-function restAfter(id: string, drafts: readonly DraftStep[], definition: Definition): { readonly minutes: number; readonly tools: readonly ToolId[] } | null {
+function restAfter(id: string, drafts: readonly DraftStep[], definition: Definition): Rest | null {
   const draft = drafts.find((each) => each.id === id);
   if (!draft || (!draft.rest && draft.pressesFor === undefined)) return null;
   const glued = drafts.find((each) => each.id === (draft.pressesFor ?? id))!;

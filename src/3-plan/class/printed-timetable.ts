@@ -1,5 +1,6 @@
 // The timetable of a class as printed.
 import type { Finding } from "../../2-model/types.ts";
+import type { Remedy } from "./remedies.ts";
 import type { ClassActivities, ClassTimetable } from "../timetable/class-types.ts";
 
 /** What somebody does in a stretch of time. */
@@ -44,6 +45,8 @@ export interface PrintedTimetable {
   /** What the teacher should know: which wait or queue is to blame and what would make it fit, which queue is long, which step pauses. */
   readonly advice: readonly string[];
   readonly findings: readonly Finding[];
+  /** Changes that make it fit; empty when it does. */
+  readonly remedies: readonly Remedy[];
   readonly groups: number;
   readonly groupWords: string;
   readonly sessions: readonly TimetableSession[];

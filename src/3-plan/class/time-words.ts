@@ -24,9 +24,9 @@ export function blameInWords(blame: Blame, steps: readonly Step[]): string {
   }
 }
 
-/** "It fits with 5 in place of 4 (hollow punch and mallet); the class then ends in session 2 at 12:40 or before." */
-export function remedyInWords({ words, activities, end }: Remedy, firstStart: number): string {
-  return `It fits ${words}; the class then ends ${momentInWords(end, activities, firstStart)} or before.`;
+/** "It fits with 5 in place of 4 (hollow punch and mallet); the class then ends in session 2 at 12:40." */
+export function remedyInWords({ words, activities, end, firstStart }: Remedy): string {
+  return `It fits ${words}; the class then ends ${momentInWords(end, activities, firstStart)}.`;
 }
 
 /** "step 12, glue the floor". */

@@ -31,7 +31,7 @@ export function printTimetable(input: TimetableInput, replan: Replan): PrintedTi
     fits: made.fits,
     verdict: verdictOf(made, activities, settings),
     advice: adviceOf(made, remedies, findings, input),
-    findings,
+    findings, remedies,
     groups: activities.groups,
     groupWords: groupWords(activities, makersOf(settings)),
     sessions: made.fits ? settings.sessions.map((session, index) => ({
@@ -109,10 +109,10 @@ function numberOf(id: string, steps: readonly Step[]): string {
 }
 
 /** What is to blame and what would help, then what else the teacher should know. */
-function adviceOf(made: ClassTimetable, remedies: readonly Remedy[], findings: readonly Finding[], { settings, steps }: TimetableInput): readonly string[] {
+function adviceOf(made: ClassTimetable, remedies: readonly Remedy[], findings: readonly Finding[], { steps }: TimetableInput): readonly string[] {
   return [
     ...(made.blamedTogether ? [`To blame, all together: ${listInWords(made.blame.map((blame) => blameInWords(blame, steps)))}.`] : made.blame.map((blame) => `To blame: ${blameInWords(blame, steps)}.`)),
-    ...remedies.map((remedy) => remedyInWords(remedy, settings.sessions[0]!.start)),
+    ...remedies.map(remedyInWords),
     ...findings.filter(({ severity }) => severity === "note").map(({ where, message, consequence, remedy }) => `${capital(where)}: ${message}. ${capital(consequence)}: ${remedy}.`),
   ];
 }

@@ -6,7 +6,7 @@ import { findScheduleWithin } from "./solve-project.ts";
 import type { Budget } from "./solve-project.ts";
 
 /** What is spent on each changed class. */
-export const tryBudget: Budget = { schedules: 120, failures: 500, seed: 1 };
+export const tryBudget: Budget = { schedules: 80, failures: 250, seed: 1 };
 
 /** Waits shorter than this are no adhesive's fault. */
 const shortestWaitToBlame = 5;
@@ -20,17 +20,17 @@ interface Suspect {
 /** What keeps the class from fitting: each alone, or all of them together. */
 export function findBlame(input: ClassActivities): Pick<ClassTimetable, "blame" | "blamedTogether"> {
   const suspects = suspectsOf(input);
-  const culprits = suspects.filter(({ without }) => endIfItFits(without(input)) !== null);
+  const culprits = suspects.filter(({ without }) => doesFit(without(input)));
   if (culprits.length > 0) return { blame: culprits.map(({ blame }) => blame), blamedTogether: false };
   const together = blameTogether(input, suspects);
   return { blame: together, blamedTogether: together.length > 1 };
 }
 
-/** The minute at which a class that fits may end, not the earliest perhaps; null when no timetable was found that fits. */
-export function endIfItFits(input: ClassActivities): number | null {
+/** Whether a timetable was found that fits. */
+export function doesFit(input: ClassActivities): boolean {
   const within = Math.max(0, ...stretchesOf(input.sessions, input.cleanUpMinutes).map(({ end }) => end));
   const { project } = classProject({ ...input, sessions: withFurtherSessions(input.sessions, sessionsEnough(input)) });
-  return findScheduleWithin(project, within, tryBudget).schedule?.makespan ?? null;
+  return findScheduleWithin(project, within, tryBudget).schedule !== null;
 }
 
 function suspectsOf(input: ClassActivities): readonly Suspect[] {
@@ -48,7 +48,7 @@ export function furtherSessions(input: ClassActivities, end: number): number {
 
 /** Without a single culprit: a smallest set of suspects that must all go for the class to fit; or there is too much to do by hand. */
 function blameTogether(input: ClassActivities, suspects: readonly Suspect[]): readonly Blame[] {
-  const fitsWithout = (some: readonly Suspect[]): boolean => endIfItFits(some.reduce((changed, { without }) => without(changed), input)) !== null;
+  const fitsWithout = (some: readonly Suspect[]): boolean => doesFit(some.reduce((changed, { without }) => without(changed), input));
   if (!fitsWithout(suspects)) return [{ kind: "hands-on", minutes: input.steps.reduce((sum, step) => sum + workMinutes(step, input.pace) + step.demonstrationMinutes, 0) }];
   let culprits = suspects;
   // The small ones go first, so that the large ones are left.

@@ -1,7 +1,7 @@
 // Timetables of classes: known shortest ends, and what is blamed when a class does not fit.
 import { expect, test } from "vitest";
 import { checkTimetable } from "../../../src/3-plan/timetable/check-timetable.ts";
-import { endIfItFits, withTool, withWaitAtMost } from "../../../src/3-plan/timetable/class-blame.ts";
+import { doesFit, withTool, withWaitAtMost } from "../../../src/3-plan/timetable/class-blame.ts";
 import { makeTimetable } from "../../../src/3-plan/timetable/class-timetable.ts";
 import { divideLongSteps, withStepInParts } from "../../../src/3-plan/timetable/pauses.ts";
 import type { ClassActivities } from "../../../src/3-plan/timetable/class-types.ts";
@@ -41,13 +41,13 @@ function expectToFit(input: ClassActivities): void {
   const { fits, slots } = makeTimetable(input);
   expect(fits).toBe(true);
   expect(checkTimetable(input, slots)).toEqual([]);
-  expect(endIfItFits(input)).not.toBeNull();
+  expect(doesFit(input)).toBe(true);
 }
 
 test("a queue is blamed with the minutes for which the tool is in use; one tool more does", () => {
   const input = classInput({ ...plain, groups: 6, tools: [{ id: "drill", count: 1 }], steps: [classStep("drill", 30, [], { tools: [{ tool: "drill", count: 1 }] })] });
   expect(makeTimetable(input)).toMatchObject({ fits: false, proven: true, blame: [{ kind: "queue", tool: "drill", minutes: 180 }] });
-  expect(endIfItFits(input)).toBeNull();
+  expect(doesFit(input)).toBe(false);
   expectToFit(withTool(input, "drill", 2));
 });
 
@@ -55,7 +55,7 @@ test("a wait is blamed; to the minute, what the session leaves for it is the lon
   const input = classInput({ ...plain, groups: 2, steps: [classStep("glue", 20), classStep("press open", 20, [{ step: "glue", leastMinutes: 240 }])] });
   expect(makeTimetable(input).blame).toEqual([{ kind: "wait", step: "glue", minutes: 240 }]);
   expectToFit(withWaitAtMost(input, "glue", 80));
-  expect(endIfItFits(withWaitAtMost(input, "glue", 81))).toBeNull();
+  expect(doesFit(withWaitAtMost(input, "glue", 81))).toBe(false);
 });
 
 test("a press that is held while work dries is blamed as a queue", () => {
@@ -109,9 +109,10 @@ test("a class that fits on two evenings, with presses, open times and a night be
   expect(checkTimetable(classInput(), result.slots)).toEqual([]);
 });
 
-test("what is shown is shown as late as the earliest end allows", () => {
+test("what is shown is done on the same day, or, in a class that fits no other way, shown as late as the day before allows", () => {
   const steps = [classStep("glue", 20), classStep("drill", 10, [{ step: "glue", leastMinutes: 600 }], { demonstrationMinutes: 10 })];
-  const { slots } = makeTimetable(classInput({ ...plain, groups: 2, sessions: [evening, { ...evening, start: 24 * 60 }], steps }));
-  const times = slots.filter(({ step, kind }) => step === "drill" && kind !== "wait").map(({ session, start, kind }) => [kind, session, start]);
-  expect(times).toEqual([["demonstration", 0, 110], ["work", 1, 0], ["work", 1, 0]]);
+  const timesWith = (secondEvening: number): unknown => makeTimetable(classInput({ ...plain, groups: 2, sessions: [evening, { start: 24 * 60, minutes: secondEvening, breaks: [] }], steps })).slots
+    .filter(({ step, kind }) => step === "drill" && kind !== "wait").map(({ session, start, kind }) => [kind, session, start]);
+  expect(timesWith(120)).toEqual([["demonstration", 1, 0], ["work", 1, 10], ["work", 1, 10]]);
+  expect(timesWith(15)).toEqual([["demonstration", 0, 110], ["work", 1, 0], ["work", 1, 0]]);
 });
