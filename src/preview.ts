@@ -28,7 +28,7 @@ const previewFolder = ".cache/preview";
 /** Serves until the process is ended. A project with problems keeps the pages it had; the problems are shown in the terminal. */
 export async function preview({ content, port, progress }: PreviewOptions): Promise<ExitStatus> {
   const shown = new Map<string, ComputedProject>();
-  let data: SiteData = { howTos: [], handouts: [], templateSheets: [], classPlans: [], kitSlips: [], kitLabels: [], listed: [] };
+  let data: SiteData = { howTos: [], handouts: [], benchCards: [], templateSheets: [], booklets: [], classPlans: [], kitSlips: [], kitLabels: [], listed: [] };
   const recompute = async (): Promise<void> => {
     const computed = await Promise.all((await readContent(content)).map((project) => computeProject(project, loadLinearSolver)));
     const outcomes = computed.map(outcomeOf);

@@ -9,6 +9,7 @@ import { settleLabels } from "./label-keys.ts";
 import { settleMaterial } from "./material-keys.ts";
 import { slugOf } from "./names.ts";
 import { settleTools } from "./tool-keys.ts";
+import { bookletProblem, settlePrint } from "./print-keys.ts";
 import { pieceFromNode } from "./prose.ts";
 import type { WrittenKeys } from "./shared-keys.ts";
 import type { WrittenPicture } from "./step-keys.ts";
@@ -51,6 +52,10 @@ export function assemble(parts: Parts): { readonly definition: Definition; reado
     if (!nodeAt(root, ["adhesives", job])) defaulted.add(`adhesives/${job}`);
   }
 
+  const print = settlePrint(written);
+  const unfoldable = bookletProblem(print);
+  if (unfoldable) problems.push({ ...unfoldable, severity: "error", place: placeAt(file, root, ["documents", "booklet"]) });
+
   const places = new Map([...spansByPath(root)].map(([path, span]) => [path, { file, span }] as const));
   const definition: Definition = {
     project: version.project,
@@ -74,7 +79,7 @@ export function assemble(parts: Parts): { readonly definition: Definition; reado
     stepChanges: stepChanges(parts, problems),
     addedSteps: addedSteps(parts),
     prose: parts.prose,
-    print: { papers: [...new Set(written.print.paper)] },
+    print,
     defaulted,
     places,
   };

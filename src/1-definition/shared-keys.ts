@@ -1,7 +1,6 @@
 // The keys that every definition has, whatever its binding, as one schema with the binding's own part put in.
 import { bindingIds, bindings } from "../catalogue/bindings.ts";
 import type { BindingId } from "../catalogue/bindings.ts";
-import { paperIds } from "../catalogue/papers.ts";
 import { nearestOf } from "../problems/nearest.ts";
 import { rational } from "../units/rational.ts";
 import type { Length } from "../units/length.ts";
@@ -19,7 +18,8 @@ import type { Field, FieldContext } from "./leaf.ts";
 import { materialOfRole } from "./material-keys.ts";
 import type { WrittenMaterial } from "./material-keys.ts";
 import { addedSteps, stepChanges } from "./step-keys.ts";
-import type { BookOf, PaperId } from "./types.ts";
+import { documentKeys, printKeys } from "./print-keys.ts";
+import type { BookOf } from "./types.ts";
 import { rulerStep } from "./ruler-step.ts";
 import { toolLimitKeys } from "./tool-keys.ts";
 
@@ -69,18 +69,15 @@ function sharedShape(binding: BindingDefinition | null, context: FieldContext) {
     class: classKeys(context),
     steps: (binding ? stepChanges(binding.steps, context) : anything) as ReturnType<typeof stepChanges>,
     "add steps": (binding ? addedSteps(binding.steps, context) : anything) as ReturnType<typeof addedSteps>,
-    print: mappingWithDefaults({
-      paper: listWithDefault(choice<PaperId>({ about: "Paper in the printer.", of: paperIds, also: { A4: "a4", Letter: "letter" } }), [context.governing === "mm" ? "a4" : "letter"], {
-        about: "Paper of the booklet and the templates. Default: a4, or letter in an inch project.", most: paperIds.length, oneMayStandAlone: true, mayBeEmpty: false,
-      }),
-    }, { about: "Printing.", example: "{paper: a4}" }),
+    print: printKeys(context),
+    documents: documentKeys(),
     variants: listWithDefault(variantEntry, [], { about: "The same book in other sizes or units, built beside it.", most: 12, oneMayStandAlone: false, mayBeEmpty: true }),
   };
 }
 
 /** The top keys of a definition that a variant may change. */
 export const variantKeys = [
-  "title", "subtitle", "summary", "author", "revision", "level", "units", "book", "materials", "measured", "adhesives", "bench", "tools", "class", "steps", "add steps", "print",
+  "title", "subtitle", "summary", "author", "revision", "level", "units", "book", "materials", "measured", "adhesives", "bench", "tools", "class", "steps", "add steps", "print", "documents",
 ] as const;
 
 /** Only the frame of a variant is checked here; what it changes is checked once it is merged over the definition. */

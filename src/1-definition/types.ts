@@ -1,6 +1,8 @@
 // The product of phase 1: a checked definition in which every length is exact and every key knows where it was written.
 import type { CatalogueAdhesive } from "../catalogue/adhesives.ts";
 import type { BindingId } from "../catalogue/bindings.ts";
+import type { DocumentId } from "../catalogue/documents.ts";
+import type { PaperId } from "../catalogue/papers.ts";
 import type { ToolId } from "../catalogue/tools.ts";
 import type { Place, Problem } from "../problems/problem.ts";
 import type { Length, Unit } from "../units/length.ts";
@@ -45,7 +47,7 @@ export interface Definition<B extends BindingId = BindingId> {
   readonly addedSteps: readonly AddedStep[];
   /** Markdown from the project's `prose/` folder and from the definition, still holding `{named values}`. */
   readonly prose: readonly ProsePiece[];
-  readonly print: { readonly papers: readonly PaperId[] };
+  readonly print: PrintSettings;
   /** Paths such as `book/stub depth` that the author left to the default. */
   readonly defaulted: ReadonlySet<string>;
   /** Where each path was written; a path that was not written is absent (use the nearest parent). */
@@ -61,8 +63,20 @@ export interface Units {
   readonly dual: boolean;
 }
 
-/** A paper that booklets and templates are printed on, by its id in the catalogue. */
-export type PaperId = "a4" | "letter";
+/** What is printed, and on what. */
+export interface PrintSettings {
+  /** The first one gives the print-outs with plain names. */
+  readonly papers: readonly PaperId[];
+  /** Whether the handout is set in large type. */
+  readonly isLarge: boolean;
+  readonly ink: "colour" | "grey";
+  /** Of one sheet of the paper in the printer. */
+  readonly paperThickness: Length;
+  /** The documents that are wanted; those of a class are made only where there is one. */
+  readonly documents: ReadonlySet<DocumentId>;
+}
+
+export type { PaperId } from "../catalogue/papers.ts";
 
 /** Grain relative to the sheet as sold; `none` for hand-made paper and metal, `unknown` when the author does not say. */
 export type SheetGrain = "long" | "short" | "none" | "unknown";

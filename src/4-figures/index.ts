@@ -4,6 +4,7 @@ import type { Model } from "../2-model/types.ts";
 import type { Plan } from "../3-plan/types.ts";
 import { bindingIds } from "../catalogue/bindings.ts";
 import type { BindingId } from "../catalogue/bindings.ts";
+import { paperIds } from "../catalogue/papers.ts";
 import { printNumberOnly } from "../units/print-length.ts";
 import type { BindingDrawings, DrawingInput } from "./binding.ts";
 import { finishFigure } from "./figure.ts";
@@ -11,6 +12,7 @@ import { drawBagLabels } from "./class/bag-labels.ts";
 import { drawClass } from "./class/draw-class.ts";
 import { drawPart } from "./part.ts";
 import { finishTemplate } from "./template.ts";
+import type { TemplateDraft } from "./template-draft.ts";
 import { layOutSheets } from "./template-sheets.ts";
 import type { Drawings, Figure } from "./types.ts";
 
@@ -34,7 +36,11 @@ export function drawFigures(given: { readonly definition: Definition; readonly m
     if (draft) drawn.set(draft.id, finishFigure(draft));
   }
   const drafts = Object.values(templates).flatMap((draw) => draw(input) ?? []);
-  return { figures: drawn, templates: drafts.map(finishTemplate), sheets: { a4: layOutSheets(drafts, "a4"), letter: layOutSheets(drafts, "letter") }, classFigures: drawClass(input), bagLabels: drawBagLabels(given.definition, given.plan.class) };
+  return { figures: drawn, templates: drafts.map(finishTemplate), sheets: sheetsOf(drafts), classFigures: drawClass(input), bagLabels: drawBagLabels(given.definition, given.plan.class) };
+}
+
+function sheetsOf(drafts: readonly TemplateDraft[]): Drawings["sheets"] {
+  return Object.fromEntries(paperIds.map((paper) => [paper, layOutSheets(drafts, paper)])) as Drawings["sheets"];
 }
 
 /** The input of a single figure: also for tests that draw one figure alone. */

@@ -37,11 +37,18 @@ export function sheetFrame(spec: FrameSpec): readonly SceneItem[] {
   return [
     words("sheet title", spec.title, 0.8, 600),
     words("sheet book", spec.book, 1.8),
-    words("sheet scale", "Print at 100 %, not “fit to page”. Measure both check lines below before you use this sheet.", 2.8),
+    words("sheet scale", scaleWords.find((text) => measureText(text, labelType, 400) <= room) ?? scaleWords.at(-1)!, 2.8),
     ...map,
-    ...scaleCheck(margin, sheetHeight - margin - 5.5),
+    ...scaleCheck(margin, sheetHeight - margin - 5.5, sheetWidth - margin),
   ];
 }
+
+/** What to do before the sheet is used, in as many words as there is room for. */
+const scaleWords = [
+  "Print at 100 %, not “fit to page”. Measure both check lines below before you use this sheet.",
+  "Print at 100 %. Measure both check lines below before use.",
+  "Print at 100 %. Measure both lines below.",
+] as const;
 
 const mapRoom = { width: 40, height: 12 };
 
@@ -57,11 +64,12 @@ export function sheetMap({ columns, rows, index, cell, left, top }: MapSpec & { 
 }
 
 /** A line of 100 mm over a line of 4 in, both with ticks, for a ruler of either kind. */
-function scaleCheck(left: number, y: number): readonly SceneItem[] {
+function scaleCheck(left: number, y: number, right: number): readonly SceneItem[] {
   const inch = 25.4;
+  const said = (length: string, x: number): string => (x + measureText(`exactly ${length}`, labelType) <= right ? `exactly ${length}` : length);
   return [
-    group("scale check 100 mm", [...ruler("scale check 100 mm", left, y - 6.5, 100, 10), words("check mm", "exactly 100 mm", left + 104, y - 6.5)]),
-    group("scale check 4 in", [...ruler("scale check 4 in", left, y + 2.5, 4 * inch, inch / 2), words("check in", "exactly 4 in", left + 4 * inch + 3, y + 2.5)]),
+    group("scale check 100 mm", [...ruler("scale check 100 mm", left, y - 6.5, 100, 10), words("check mm", said("100 mm", left + 104), left + 104, y - 6.5)]),
+    group("scale check 4 in", [...ruler("scale check 4 in", left, y + 2.5, 4 * inch, inch / 2), words("check in", said("4 in", left + 4 * inch + 3), left + 4 * inch + 3, y + 2.5)]),
   ];
 }
 

@@ -9,7 +9,7 @@ export interface Drawings {
   readonly figures: ReadonlyMap<string, Figure>;
   readonly templates: readonly Template[];
   /** The same on sheets of paper, small ones sharing a sheet, for each paper. */
-  readonly sheets: Readonly<Record<"a4" | "letter", readonly TemplateSheet[]>>;
+  readonly sheets: Readonly<Record<PaperId, readonly TemplateSheet[]>>;
   /** Drawings of the class plan, by id; none without a class. */
   readonly classFigures: ReadonlyMap<string, Figure>;
   /** Labels for the bags of a class; null without a class. */

@@ -9,6 +9,7 @@ import type { FigureView } from "./inline-figure.ts";
 import { viewLegend } from "./legend-view.ts";
 import type { LegendEntry } from "./legend-view.ts";
 import { renderProse } from "./markdown.ts";
+import type { FigureRoom } from "./paper.ts";
 import { projectPictures } from "./project-pictures.ts";
 import { runningTitle } from "./running-title.ts";
 import { stepList, viewCatalogueCaution, viewOwnCaution, viewStages } from "./step-view.ts";
@@ -62,11 +63,13 @@ export interface BookletView {
 const unitNames = { mm: "millimetres", in: "inches" } as const;
 
 /** Everything a template shows of one booklet. */
-export function viewBooklet(booklet: Booklet, others: readonly Booklet[] = []): BookletView {
+export function viewBooklet(booklet: Booklet, others: readonly Booklet[] = [], room?: FigureRoom): BookletView {
   const { definition, model, plan, drawings } = booklet;
   const otherUnit = definition.units.governing === "mm" ? "in" : "mm";
   const words = wordingFor(definition.units);
   const setting = { topHeading: 3, pictures: new Set(projectPictures(booklet)) };
+  // The cover has facts beside its drawing, the cut list several drawings on a page.
+  const half = room && { ...room, height: room.height / 2 };
   const inStep = { ...setting, topHeading: 5 };
   const prose = (slot: string): string | null => {
     const text = plan.prose.get(slot);
@@ -85,9 +88,9 @@ export function viewBooklet(booklet: Booklet, others: readonly Booklet[] = []): 
     dual: definition.units.dual,
     otherUnit: unitNames[otherUnit],
     otherUnitSign: otherUnit,
-    cover: figureIfDrawn(drawings, "finished-book", "cover"),
-    namedParts: figureIfDrawn(drawings, "named-parts", "words"),
-    moreDrawings: unshownFigures(booklet),
+    cover: figureIfDrawn(drawings, "finished-book", "cover", half),
+    namedParts: figureIfDrawn(drawings, "named-parts", "words", room),
+    moreDrawings: unshownFigures(booklet, room),
     glance: viewGlance(booklet),
     introduction: prose("introduction"),
     closing: prose("closing"),
@@ -103,14 +106,14 @@ export function viewBooklet(booklet: Booklet, others: readonly Booklet[] = []): 
     findings: plan.findings,
     tools: plan.tools,
     materials: plan.materials,
-    cutList: plan.cutList.map((item) => ({ ...item, sizes: words.sizes(item.part.height, item.part.width), drawing: figureIfDrawn(drawings, item.figure, `cut-${item.letter}`) })),
+    cutList: plan.cutList.map((item) => ({ ...item, sizes: words.sizes(item.part.height, item.part.width), drawing: figureIfDrawn(drawings, item.figure, `cut-${item.letter}`, half) })),
     sittings: plan.sittings.map((sitting) => ({
       ...sitting,
       steps: sitting.firstStep === sitting.lastStep ? String(sitting.firstStep) : `${sitting.firstStep}–${sitting.lastStep}`,
       time: printDuration(sitting.minutes),
       handsOn: printDuration(sitting.handsOnMinutes),
     })),
-    stages: viewStages(plan, drawings, inStep),
+    stages: viewStages(plan, drawings, inStep, room),
     troubleshooting: plan.troubleshooting.map((trouble) => ({ ...trouble, stepList: stepList(trouble.steps) })),
     glossary: plan.glossary,
     measureYours: plan.measureYours,
@@ -133,12 +136,12 @@ function viewGlance({ definition, model, plan }: Booklet): BookletView["glance"]
   ];
 }
 
-function unshownFigures({ plan, drawings }: Booklet): readonly FigureView[] {
+function unshownFigures({ plan, drawings }: Booklet, room: FigureRoom | undefined): readonly FigureView[] {
   const shown = new Set(["finished-book", "named-parts", ...plan.steps.map((step) => step.figure), ...plan.cutList.map((item) => item.figure)]);
-  return [...drawings.figures.values()].filter((figure) => !shown.has(figure.id)).map((figure) => viewFigure(figure, "more"));
+  return [...drawings.figures.values()].filter((figure) => !shown.has(figure.id)).map((figure) => viewFigure(figure, "more", room));
 }
 
-function figureIfDrawn(drawings: Drawings, id: string, use: string): FigureView | null {
+function figureIfDrawn(drawings: Drawings, id: string, use: string, room: FigureRoom | undefined): FigureView | null {
   const figure = drawings.figures.get(id);
-  return figure ? viewFigure(figure, use) : null;
+  return figure ? viewFigure(figure, use, room) : null;
 }

@@ -8,6 +8,7 @@ import type { PrintedTimetable } from "../3-plan/class/printed-timetable.ts";
 import { listInWords, wordingFor } from "../3-plan/wording.ts";
 import { viewFigure } from "./inline-figure.ts";
 import type { FigureView } from "./inline-figure.ts";
+import type { FigureRoom } from "./paper.ts";
 import { stepList, viewCatalogueCaution, viewOwnCaution } from "./step-view.ts";
 import type { CautionView } from "./step-view.ts";
 import type { Booklet } from "./types.ts";
@@ -82,7 +83,7 @@ export interface ClassView {
 }
 
 /** The class of a booklet; null when it has none. */
-export function viewClass({ definition, plan, drawings }: Booklet): ClassView | null {
+export function viewClass({ definition, plan, drawings }: Booklet, room?: FigureRoom): ClassView | null {
   const own = plan.class;
   if (!own || !definition.class) return null;
   const { currency } = definition.class;
@@ -94,7 +95,7 @@ export function viewClass({ definition, plan, drawings }: Booklet): ClassView | 
     pieces.map((piece) => ({ letter: letters.get(piece.id) ?? "", name: names.get(piece.id) ?? piece.id, size: sizeOf(piece), count: piece.count }));
   const figure = (id: string): FigureView | null => {
     const drawn = drawings.classFigures.get(id);
-    return drawn ? viewFigure(drawn, "class") : null;
+    return drawn ? viewFigure(drawn, "class", room) : null;
   };
   return {
     sets: own.sets,

@@ -1,10 +1,15 @@
 // A drawing made ready to stand inside a page: its ids made unique, so that it may stand there twice.
 import type { Figure } from "../4-figures/types.ts";
+import type { FigureRoom } from "./paper.ts";
 
 /** A drawing as the templates show it. */
 export interface FigureView {
   readonly svg: string;
   readonly caption: string;
+  /** How much smaller or larger than its caption says it is printed; empty when it is as large as it says. */
+  readonly resized: string;
+  /** What the drawing says, for a reader whose eyes do not make out its labels; null when it is not printed. */
+  readonly inWords: string | null;
   /** Size on paper in millimetres. */
   readonly width: number;
   readonly height: number;
@@ -14,22 +19,47 @@ export interface FigureView {
   readonly isWide: boolean;
 }
 
+/** The room on A4 and US Letter, which drawings are made for; a screen makes its own. */
+const usualRoom: FigureRoom = { width: 176, height: 250, isFilled: false };
+
 /**
- * Widest drawings, in millimetres, that leave a column of text beside them: of about 60 mm for instructions, of about 40 mm for the check.
- * The measure of a step on A4 is 163 mm, on US Letter 165 mm.
+ * What a drawing must leave of the page's width for a column of text beside it, in millimetres: the numbers of the steps in the margin, and a measure
+ * of about 60 mm for instructions, of about 40 mm for the check.
  */
-const widest = { beside: 97, lower: 118 } as const;
+const kept = { beside: 79, lower: 58 } as const;
+
+/** Larger than this, nothing more is made out. */
+const largestResize = 2;
 
 /** @param use Names the place in the page ("step-3"): the same drawing may be used at several places. */
-export function viewFigure(figure: Figure, use: string): FigureView {
+export function viewFigure(figure: Figure, use: string, room: FigureRoom = usualRoom): FigureView {
+  return showFigure(figure, use, resizeFactor(figure, room), room);
+}
+
+/** A drawing at another size than it was made for. */
+export function showFigure(figure: Figure, use: string, factor: number, room: FigureRoom = usualRoom): FigureView {
+  const width = figure.width * factor;
   return {
     svg: withUniqueIds(figure.svg, use),
     caption: figure.caption,
-    width: figure.width,
-    height: figure.height,
-    place: figure.width <= widest.beside ? "beside" : figure.width <= widest.lower ? "lower" : "below",
-    isWide: figure.width > widest.beside,
+    resized: resizedWords(figure, factor),
+    inWords: room.isFilled ? figure.alternative : null,
+    width,
+    height: figure.height * factor,
+    place: room.isFilled ? "below" : width <= room.width - kept.beside ? "beside" : width <= room.width - kept.lower ? "lower" : "below",
+    isWide: figure.width > usualRoom.width - kept.beside,
   };
+}
+
+/** What a caption with a scale must add when the drawing is printed at another size. */
+export function resizedWords({ caption }: Pick<Figure, "caption">, factor: number): string {
+  return Math.round(factor * 100) === 100 || !/\d:\d/.test(caption) ? "" : `Printed at ${Math.round(factor * 100)}\u00a0% of the scale named.`;
+}
+
+/** Smaller where the drawing does not fit its room; larger where it is to fill it. */
+export function resizeFactor({ width, height }: Pick<Figure, "width" | "height">, room: FigureRoom): number {
+  const fitting = Math.min(room.width / width, room.height / height);
+  return fitting < 1 || room.isFilled ? Math.min(fitting, largestResize) : 1;
 }
 
 /** The same SVG with every id, and everything that refers to one, ending in `use`. */

@@ -26,7 +26,7 @@ export function openSite({ output, runMode = "build", data, configure }: SiteOpt
     quietMode: true,
     runMode,
     config: (config) => {
-      for (const name of ["howTos", "handouts", "templateSheets", "classPlans", "kitSlips", "kitLabels", "listed"] as const) config.addGlobalData(name, () => data()[name]);
+      for (const name of ["howTos", "handouts", "benchCards", "templateSheets", "booklets", "classPlans", "kitSlips", "kitLabels", "listed"] as const) config.addGlobalData(name, () => data()[name]);
       // Eleventy would name slow filters on the terminal; ours are not slow, there are many of them.
       config.benchmarkManager.get("Configuration").setMinimumThresholdMs(Number.MAX_SAFE_INTEGER);
       configure?.(config);

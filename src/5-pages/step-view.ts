@@ -8,6 +8,7 @@ import { viewFigure } from "./inline-figure.ts";
 import type { FigureView } from "./inline-figure.ts";
 import { renderProse } from "./markdown.ts";
 import type { ProseSetting } from "./markdown.ts";
+import type { FigureRoom } from "./paper.ts";
 import { printedText } from "./printed-text.ts";
 
 /** A caution ready to show. */
@@ -52,16 +53,16 @@ export interface StageView {
 const waitWords = { set: "to set", dry: "to dry", press: "in the press" } as const;
 
 /** Steps under the headings of their stages, in order. A stage that comes back later gets a heading again. */
-export function viewStages(plan: Plan, drawings: Drawings, setting: ProseSetting): readonly StageView[] {
+export function viewStages(plan: Plan, drawings: Drawings, setting: ProseSetting, room?: FigureRoom): readonly StageView[] {
   const stages: { id: string; title: string; steps: StepView[] }[] = [];
   for (const step of plan.steps) {
     if (stages.at(-1)?.title !== step.stage) stages.push({ id: `stage-${stages.length + 1}`, title: step.stage, steps: [] });
-    stages.at(-1)!.steps.push(viewStep(step, plan, drawings, setting));
+    stages.at(-1)!.steps.push(viewStep(step, plan, drawings, setting, room));
   }
   return stages;
 }
 
-function viewStep(step: Step, plan: Plan, drawings: Drawings, setting: ProseSetting): StepView {
+function viewStep(step: Step, plan: Plan, drawings: Drawings, setting: ProseSetting, room: FigureRoom | undefined): StepView {
   const figure = step.figure === null ? null : drawings.figures.get(step.figure);
   if (figure === undefined) throw new Error(`internal error: step ${step.n} asks for the drawing "${step.figure}", which nobody draws`);
   const prose = (text: string | null): string | null => (text === null ? null : renderProse(text, setting));
@@ -88,7 +89,7 @@ function viewStep(step: Step, plan: Plan, drawings: Drawings, setting: ProseSett
     mistake: step.mistake,
     tip: prose(step.tip),
     picture: step.picture,
-    figure: figure === null ? null : viewFigure(figure, `step-${step.n}`),
+    figure: figure === null ? null : viewFigure(figure, `step-${step.n}`, room),
     wait: step.wait && { ...step.wait, kind: waitWords[step.wait.kind], length: printDuration(step.wait.minutes) },
   };
 }

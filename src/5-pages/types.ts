@@ -1,8 +1,9 @@
 // What phase 5 is given and what it gives back.
-import type { Definition } from "../1-definition/types.ts";
+import type { Definition, PaperId } from "../1-definition/types.ts";
 import type { Model } from "../2-model/types.ts";
 import type { Plan } from "../3-plan/types.ts";
 import type { Drawings } from "../4-figures/types.ts";
+import type { Length } from "../units/length.ts";
 
 /** All results for one project or variant: what its pages, print-outs and data are made from. */
 export interface Booklet {
@@ -35,6 +36,14 @@ export interface PagesTask {
   readonly withPrints: boolean;
 }
 
+/** How the pages of a print-out are put on sheets that are folded in half and sewn. */
+export interface FoldJob {
+  /** The sheet that goes through the printer; a page is half of it. */
+  readonly sheet: PaperId;
+  /** Of one sheet of this paper: the inner sheets of a section are pushed outwards by those around them. */
+  readonly thickness: Length;
+}
+
 /** A page that phase 6 is asked to print. */
 export interface PrintJob {
   /** Absolute path of the HTML page. */
@@ -46,6 +55,8 @@ export interface PrintJob {
   readonly language: string;
   /** A finished document for a screen reader, or a sheet meant for paper only (templates). */
   readonly purpose: "document" | "template";
+  /** Null for pages that are printed in the order of reading. */
+  readonly fold: FoldJob | null;
 }
 
 /** What was rendered: files relative to the output folder, and what is left to print (nothing when the pages are not printed). */

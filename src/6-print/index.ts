@@ -5,6 +5,7 @@ import path from "node:path";
 import type { Browser } from "puppeteer";
 import { firstLine, startBrowser } from "./browser.ts";
 import type { StartedBrowser } from "./browser.ts";
+import { foldPdf } from "./fold/fold-pdf.ts";
 import { mendPdf } from "./pdf/mend-pdf.ts";
 import { openTab } from "./print-tab.ts";
 import type { PrintTab } from "./print-tab.ts";
@@ -63,8 +64,9 @@ async function printJob(browser: Browser, inUse: TabInUse, job: PrintJob, givenF
   try {
     const folder = realpathSync(givenFolder ?? folderOf(job.html));
     const { pdf: raw, words, loaded } = await (await tabFor(browser, inUse, folder)).print(job.html);
-    const metadata = { title: job.title, author: job.author, language: job.language, isTemplate: job.purpose === "template" };
-    const { pdf, pages } = await mendPdf(raw, metadata, { html: job.html, pdf: job.pdf, folder }, words);
+    const metadata = { title: job.title, author: job.author, language: job.language, isTemplate: job.purpose === "template", isFolded: false };
+    const mended = await mendPdf(raw, metadata, { html: job.html, pdf: job.pdf, folder }, words);
+    const { pdf, pages } = job.fold ? await foldPdf(mended.pdf, job.fold, { ...metadata, isFolded: true }) : mended;
     await writeWhole(job.pdf, pdf);
     return result(pages, null, loaded);
   } catch (cause) {

@@ -13,6 +13,11 @@ export interface PageWords {
   readonly characters: string;
 }
 
+/** What each box that must be shown whole (`data-whole`) is called whose contents are larger than it; they would be cut off in print. */
+export function boxesCutOff(): string[] {
+  return [...document.querySelectorAll<HTMLElement>("[data-whole]")].filter((box) => box.scrollHeight > box.clientHeight + 1 || box.scrollWidth > box.clientWidth + 1).map((box) => box.dataset["whole"] ?? "");
+}
+
 /**
  * Makes the browser write everything into the structure tree that it would leave out (seen with 143), and returns the page's words.
  * A drawing with an alternative gets an invisible background, because it is left out without one; an empty cell gets a space, for the same reason; terms with

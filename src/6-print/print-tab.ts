@@ -3,7 +3,7 @@ import path from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "puppeteer";
 import { firstLine } from "./browser.ts";
-import { preparePage } from "./page-script.ts";
+import { boxesCutOff, preparePage } from "./page-script.ts";
 import type { PageWords } from "./page-script.ts";
 import { describeRefusals, refuseRequests } from "./page-requests.ts";
 
@@ -49,6 +49,8 @@ async function loadAndPrint(page: Page, html: string): Promise<Omit<TabPrint, "l
   await page.emulateMediaType("print");
   await page.goto(pathToFileURL(path.resolve(html)).href, { waitUntil: "load", timeout: loadMilliseconds });
   await page.evaluate(() => document.fonts.ready.then(() => undefined));
+  const cutOff = await page.evaluate(boxesCutOff);
+  if (cutOff.length > 0) throw new Error(`${cutOff.join(", ")}: does not hold what stands on it`);
   const words = await page.evaluate(preparePage);
   const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true, tagged: true, outline: true, timeout: printMilliseconds });
   return { pdf, words };

@@ -78,7 +78,7 @@ describe("the published JSON Schema", () => {
     "a picture without its text": `${sound}steps: {fold card: {picture: {file: a.jpg}}}\n`,
     "a picture of another kind": `${sound}steps: {fold-card: {picture: {file: a.tiff, alt: a}}}\n`,
     "a picture on the web": `${sound}steps: {fold-card: {picture: {file: "https://example.org/a.jpg", alt: a}}}\n`,
-    "an unknown paper": `${sound}print: {paper: [a4, a5]}\n`,
+    "an unknown paper": `${sound}print: {paper: [a4, a3]}\n`,
     "a variant without a name": `${sound}variants: [{book: {stubs: 4}}]\n`,
     "a variant of another binding": `${sound}variants: [{name: a, binding: stub album}]\n`,
     "a bad size in a variant": `${sound}variants: [{name: a, book: {stubs: 0}}]\n`,

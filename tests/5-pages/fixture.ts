@@ -1,4 +1,5 @@
 // A booklet made by hand for the tests of the pages: rich in every kind of block, independent of the planner and the drawings.
+import { printOn } from "../fixtures/print.ts";
 import type { Definition } from "../../src/1-definition/types.ts";
 import { buildModel } from "../../src/2-model/index.ts";
 import type { Plan, Step } from "../../src/3-plan/types.ts";
@@ -18,7 +19,7 @@ export function fixtureBooklet(changes: Partial<Definition<"stub-album">> = {}):
       summary: "A board-covered album whose pages stand on stubs folded from one strip of card.",
       author: { name: "A. Tester", workshop: "The Invented Bench" },
       revision: "2-test",
-      print: { papers: ["letter", "a4"] },
+      print: printOn(["letter", "a4"]),
       ...changes,
     },
   }) as unknown as Definition;
@@ -128,5 +129,7 @@ function placeholderSheets(): Drawings["sheets"] {
   return {
     a4: [sheet(297, 210, true, "row 1 of 1, column 1 of 2"), sheet(297, 210, true, "row 1 of 1, column 2 of 2"), sheet(210, 297, false, "row 1 of 1, column 1 of 1")],
     letter: [sheet(279.4, 215.9, true, "row 1 of 1, column 1 of 2"), sheet(279.4, 215.9, true, "row 1 of 1, column 2 of 2")],
+    a5: [sheet(210, 148, true, "")],
+    "half-letter": [sheet(215.9, 139.7, true, "")],
   };
 }

@@ -1,4 +1,5 @@
 // The rendered pages as a reader and a validator see them.
+import { printOn } from "../fixtures/print.ts";
 import { access } from "node:fs/promises";
 import path from "node:path";
 import { HtmlValidate } from "html-validate";
@@ -191,7 +192,7 @@ test("a second rendering removes what the first one left and this one does not w
   const { units } = fixtureBooklet().definition;
   const { renderPages } = await import("../../src/5-pages/index.ts");
   const first = await renderSite({ booklets: [fixtureBooklet()], listed: [], withPrints: true });
-  await renderPages({ booklets: [fixtureBooklet({ print: { papers: ["a4"] }, units })], listed: [], withPrints: true, output: first.folder });
+  await renderPages({ booklets: [fixtureBooklet({ print: printOn(["a4"]), units })], listed: [], withPrints: true, output: first.folder });
   await expect(first.read("test-album/handout-a4.html")).rejects.toThrow();
   await expect(first.read("test-album/handout.html")).resolves.toContain("size: 210mm 297mm");
 });

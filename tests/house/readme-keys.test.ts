@@ -70,7 +70,7 @@ function limitsIn({ description = "", type, minimum, maximum }: Schema): string 
   return typeof type === "string" && minimum !== undefined && maximum !== undefined ? `${minimum} to ${maximum}` : "";
 }
 
-const tables: readonly (readonly [name: string, path: readonly string[]])[] = [["book", ["book"]], ["bench", ["bench"]], ["tools", ["tools"]], ["measured", ["measured"]], ["adhesives", ["adhesives"]], ["units", ["units"]], ["class", ["class"]]];
+const tables: readonly (readonly [name: string, path: readonly string[]])[] = [["book", ["book"]], ["bench", ["bench"]], ["tools", ["tools"]], ["measured", ["measured"]], ["adhesives", ["adhesives"]], ["units", ["units"]], ["class", ["class"]], ["print", ["print"]], ["documents", ["documents"]]];
 
 for (const [name, path] of tables) {
   const ownKeys = (): readonly string[] => (name === "adhesives" ? Object.keys(keysOf(schemaAt(path))) : writtenKeys(path));

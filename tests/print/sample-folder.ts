@@ -28,5 +28,6 @@ export function sampleJob(folder: string, page: string, purpose: PrintJob["purpo
     author: "Ångström Invented",
     language: "en",
     purpose,
+    fold: null,
   };
 }

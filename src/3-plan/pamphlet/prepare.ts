@@ -1,17 +1,12 @@
 // The first half of a pamphlet's steps: fold and nest the sheets, trim the fore-edge, fold the cover, pierce the holes.
 import type { DraftStep, PlanContext } from "../binding.ts";
+import { pagesOnSheets } from "../sewing/nested-sheets.ts";
 import { listInWords } from "../wording.ts";
 
 /** The steps from the folded sheets to the pierced fold. */
 export function preparePamphlet(context: PlanContext<"pamphlet">): readonly DraftStep[] {
   const { geometry } = context.model;
   return [foldSheets(context), ...(geometry.isTrimmed && geometry.square.n > 0n ? [trimForeEdge(context)] : []), foldCover(context), pierceHoles(context)];
-}
-
-/** Pages on the two faces of each sheet, the outermost sheet first: the last page beside the first, and so on inwards. */
-export function pagesOnSheets(sheets: number): readonly { readonly outer: readonly [number, number]; readonly inner: readonly [number, number] }[] {
-  const pages = 4 * sheets;
-  return Array.from({ length: sheets }, (_, i) => ({ outer: [pages - 2 * i, 2 * i + 1] as const, inner: [2 * i + 2, pages - 2 * i - 1] as const }));
 }
 
 function foldSheets({ model, say }: PlanContext<"pamphlet">): DraftStep {

@@ -10,6 +10,8 @@ export interface PdfMetadata {
   readonly language: string;
   /** A sheet to measure on paper: print dialogues are told not to scale it, and to leave the back empty. */
   readonly isTemplate: boolean;
+  /** Sheets with pages in the order of folding: for print only, so nothing is claimed about reading; print dialogues are told to turn them on the short edge. */
+  readonly isFolded: boolean;
 }
 
 const maker = "Benchleaf";
@@ -19,7 +21,7 @@ const maker = "Benchleaf";
  */
 export function writeMetadata(document: PDFDocument, metadata: PdfMetadata): void {
   const { context, catalog } = document;
-  const { title, author, language, isTemplate } = metadata;
+  const { title, author, language, isTemplate, isFolded } = metadata;
   const old = context.lookupMaybe(context.trailerInfo.Info, PDFDict);
   const producer = old?.lookupMaybe(PDFName.of("Producer"), PDFString, PDFHexString)?.decodeText() ?? "";
   const information = context.obj({ Title: PDFHexString.fromText(title), Creator: PDFString.of(maker) });
@@ -27,12 +29,16 @@ export function writeMetadata(document: PDFDocument, metadata: PdfMetadata): voi
   if (producer !== "") information.set(PDFName.of("Producer"), PDFHexString.fromText(producer));
   context.trailerInfo.Info = context.register(information);
   catalog.set(PDFName.of("Lang"), PDFString.of(language));
-  catalog.set(PDFName.of("MarkInfo"), context.obj({ Marked: true }));
+  if (!isFolded) catalog.set(PDFName.of("MarkInfo"), context.obj({ Marked: true }));
   const preferences = context.obj({ DisplayDocTitle: true });
   if (isTemplate) {
     preferences.set(PDFName.of("PrintScaling"), PDFName.of("None"));
     preferences.set(PDFName.of("Duplex"), PDFName.of("Simplex"));
     preferences.set(PDFName.of("PickTrayByPDFSize"), context.obj(true));
+  }
+  if (isFolded) {
+    preferences.set(PDFName.of("PrintScaling"), PDFName.of("None"));
+    preferences.set(PDFName.of("Duplex"), PDFName.of("DuplexFlipShortEdge"));
   }
   catalog.set(PDFName.of("ViewerPreferences"), preferences);
   // XMP stays uncompressed, so that programs that know no PDF find it (ISO 32000-1, 14.3.2).
@@ -40,7 +46,7 @@ export function writeMetadata(document: PDFDocument, metadata: PdfMetadata): voi
   catalog.set(PDFName.of("Metadata"), context.register(xmp));
 }
 
-function xmpOf({ title, author, language }: PdfMetadata, producer: string): Uint8Array {
+function xmpOf({ title, author, language, isFolded }: PdfMetadata, producer: string): Uint8Array {
   const creator = author === "" ? "" : `\n      <dc:creator><rdf:Seq><rdf:li>${xml(author)}</rdf:li></rdf:Seq></dc:creator>`;
   const producedBy = producer === "" ? "" : `\n      <pdf:Producer>${xml(producer)}</pdf:Producer>`;
   return new TextEncoder().encode(`<?xpacket begin="\u{feff}" id="W5M0MpCehiHzreSzNTczkc9d"?>
@@ -50,8 +56,7 @@ function xmpOf({ title, author, language }: PdfMetadata, producer: string): Uint
       <dc:format>application/pdf</dc:format>
       <dc:title><rdf:Alt><rdf:li xml:lang="x-default">${xml(title)}</rdf:li></rdf:Alt></dc:title>${creator}
       <dc:language><rdf:Bag><rdf:li>${xml(language)}</rdf:li></rdf:Bag></dc:language>
-      <xmp:CreatorTool>${maker}</xmp:CreatorTool>${producedBy}
-      <pdfuaid:part>1</pdfuaid:part>
+      <xmp:CreatorTool>${maker}</xmp:CreatorTool>${producedBy}${isFolded ? "" : "\n      <pdfuaid:part>1</pdfuaid:part>"}
     </rdf:Description>
   </rdf:RDF>
 </x:xmpmeta>
