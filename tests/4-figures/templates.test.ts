@@ -11,8 +11,8 @@ import { layOutSheets } from "../../src/4-figures/template-sheets.ts";
 import { sheetMargin, sheetOverlap } from "../../src/4-figures/template-tiles.ts";
 import type { TemplateSheet } from "../../src/4-figures/types.ts";
 
-const papers = { a4: [210, 297], letter: [215.9, 279.4] } as const;
-const paperIds = ["a4", "letter"] as const;
+const papers = { a4: [210, 297], letter: [215.9, 279.4], a5: [148, 210], "half-letter": [139.7, 215.9] } as const;
+const paperIds = ["a4", "letter", "a5", "half-letter"] as const;
 
 function draft(width: number, height: number): TemplateDraft {
   return {

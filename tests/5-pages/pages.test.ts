@@ -39,11 +39,11 @@ beforeAll(async () => {
 
 test("a project on two papers has its page, both print-outs for each paper, its data, its drawings and its pictures", () => {
   expect(site.files).toEqual([
-    "index.html", "test-album/handout-a4.html", "test-album/handout.html", "test-album/index.html", "test-album/pictures/fold.png",
+    "index.html", "test-album/bench-cards-a4.html", "test-album/bench-cards.html", "test-album/handout-a4.html", "test-album/handout.html", "test-album/index.html", "test-album/pictures/fold.png",
     "test-album/plan.json", "test-album/templates-a4.html", "test-album/templates.html", "test-album/templates/score-guide.dxf", "test-album/templates/score-guide.svg",
   ]);
   expect(site.jobs.map((job) => [path.relative(site.folder, job.pdf), job.purpose])).toEqual([
-    ["test-album/handout.pdf", "document"], ["test-album/handout-a4.pdf", "document"], ["test-album/templates.pdf", "template"], ["test-album/templates-a4.pdf", "template"],
+    ["test-album/handout.pdf", "document"], ["test-album/handout-a4.pdf", "document"], ["test-album/bench-cards.pdf", "document"], ["test-album/bench-cards-a4.pdf", "document"], ["test-album/templates.pdf", "template"], ["test-album/templates-a4.pdf", "template"],
   ]);
 });
 
