@@ -40,7 +40,7 @@ test("a print-out's key changes with the page, each file it loads, what is asked
     const write = (file: string, text: string): Promise<void> => writeFile(path.join(output, file), text);
     await write("album/a.html", "<p>");
     await write("style.css", "p {}");
-    const job: PrintJob = { html: path.join(output, "album/a.html"), pdf: path.join(output, "album/a.pdf"), title: "A", author: "B", language: "en", purpose: "document" };
+    const job: PrintJob = { html: path.join(output, "album/a.html"), pdf: path.join(output, "album/a.pdf"), title: "A", author: "B", language: "en", purpose: "document", fold: null };
     const printing = { output, browser: "shipped 143", program };
     const keys = [
       await printKey(job, ["style.css"], printing),

@@ -8,8 +8,10 @@ import { register } from "tsx/esm/api";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { build } from "../../src/build.ts";
 import { foldMarks } from "../../src/6-print/fold/fold-pdf.ts";
-import { coloursOf, drawnLines, drawnPaths, pageSizes, pageTexts, structureOf, typeOf } from "./measure-pdf.ts";
-import type { PieceOfText, StructureStep } from "./measure-pdf.ts";
+import { drawnLines, drawnPaths, pageSizes, pageTexts, structureOf } from "./measure-pdf.ts";
+import type { StructureStep } from "./measure-pdf.ts";
+import { coloursOf, typeOf } from "./read-type.ts";
+import type { PieceOfText } from "./read-type.ts";
 
 // Eleventy loads its configuration by itself, past the test runner: the sources must be readable for plain Node too.
 register();
@@ -41,7 +43,7 @@ beforeAll(async () => {
     "variants:\n  - name: large\n    print: {paper: a4, ink: colour, large print: yes}\n    documents: {booklet: no, bench cards: no, templates: no}\n",
   ].join("\n"));
   const say = (text: string): void => void messages.push(text);
-  const status = await build({ projects: [], content: path.join(folder, "content"), output: path.join(folder, "dist"), print: true, tabs: 2, progress: { step: () => undefined, say, done: () => undefined }, write: say });
+  const status = await build({ projects: [], content: path.join(folder, "content"), output: path.join(folder, "dist"), print: true, tabs: 2, afresh: true, progress: { step: () => undefined, say, done: () => undefined }, write: say });
   if (status !== 0) throw new Error(messages.join("\n"));
   for (const name of documents) pdfs.set(name, new Uint8Array(await readFile(path.join(folder, "dist", `${name}.pdf`))));
 }, 240_000);

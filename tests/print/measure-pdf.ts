@@ -82,51 +82,6 @@ export async function pageTexts(pdfBytes: Uint8Array): Promise<readonly string[]
   });
 }
 
-/** A run of text as painted: where it begins in millimetres from the page's upper left corner, and how large it is. */
-export interface PieceOfText {
-  readonly text: string;
-  readonly x: number;
-  readonly y: number;
-  readonly points: number;
-  /** Whether the structure has it in a figure. */
-  readonly inFigure: boolean;
-}
-
-/** The runs of text of each page with their sizes. */
-export async function typeOf(pdfBytes: Uint8Array): Promise<readonly (readonly PieceOfText[])[]> {
-  return withPages(pdfBytes, async (page) => {
-    const figures = new Set(figureIds((await page.getStructTree()) as StructureItem, false));
-    const [left = 0, , , high = 0] = page.view;
-    const { items } = await page.getTextContent({ includeMarkedContent: true });
-    const open: boolean[] = [];
-    return items.flatMap((item): PieceOfText[] => {
-      if (!("str" in item)) {
-        if (item.type === "endMarkedContent") open.pop();
-        else open.push("id" in item && figures.has(item.id));
-        return [];
-      }
-      const [, , c, d, e, f] = item.transform as [number, number, number, number, number, number];
-      if (item.str.trim() === "") return [];
-      return [{ text: item.str, x: (e - left) * millimetresPerPoint, y: (high - f) * millimetresPerPoint, points: Math.hypot(c, d), inFigure: open.includes(true) }];
-    });
-  });
-}
-
-/** Every colour that a PDF paints with, as `#rrggbb`: fills, strokes, and the dots of its pictures. */
-export async function coloursOf(pdfBytes: Uint8Array): Promise<ReadonlySet<string>> {
-  const perPage = await withPages(pdfBytes, async (page) => {
-    const { fnArray, argsArray } = await page.getOperatorList();
-    const colours = fnArray.map((operator, index): string[] | Promise<string[]> => {
-      const args = (argsArray[index] ?? []) as readonly unknown[];
-      if (operator === OPS.setStrokeRGBColor || operator === OPS.setFillRGBColor) return [colourOf(args)];
-      if (operator === OPS.paintImageXObject) return coloursOfImage(page, args[0] as string);
-      return paintedElsewise.has(operator) ? [`#unread${operator}`] : [];
-    });
-    return (await Promise.all(colours)).flat();
-  });
-  return new Set(perPage.flat());
-}
-
 /** Width and height of each page in millimetres. */
 export async function pageSizes(pdfBytes: Uint8Array): Promise<readonly (readonly [width: number, height: number])[]> {
   return withPages(pdfBytes, (page) => {
@@ -162,21 +117,12 @@ export async function marksOf(pdfBytes: Uint8Array): Promise<readonly { readonly
   });
 }
 
-const millimetresPerPoint = 25.4 / 72;
+/** 1 pt = 25.4/72 mm. */
+export const millimetresPerPoint = 25.4 / 72;
 const strokes = new Set([OPS.stroke, OPS.closeStroke]);
 const fills = new Set([OPS.fill, OPS.eoFill]);
 const both = new Set([OPS.fillStroke, OPS.eoFillStroke, OPS.closeFillStroke, OPS.closeEOFillStroke]);
 const paintings = new Set([...strokes, ...fills, ...both, OPS.showText, OPS.showSpacedText, OPS.paintImageXObject, OPS.paintFormXObjectBegin, OPS.shadingFill]);
-
-/** Paints in ways that `coloursOf` does not look into; met, they must be dealt with there. */
-const paintedElsewise = new Set([OPS.shadingFill, OPS.setFillColorN, OPS.setStrokeColorN, OPS.paintInlineImageXObject]);
-
-async function coloursOfImage(page: PDFPageProxy, name: string): Promise<string[]> {
-  const image = await new Promise<{ readonly data: Uint8Array; readonly kind: number }>((resolve) => void page.objs.get(name, resolve));
-  const size = image.kind === 2 ? 3 : 4;
-  const dots = Array.from({ length: Math.floor(image.data.length / size) }, (_, index) => image.data.subarray(index * size, index * size + 3));
-  return [...new Set(dots.map((dot) => colourOf([dot])))];
-}
 
 async function paintedPaths(pdfBytes: Uint8Array): Promise<readonly PaintedPath[]> {
   const perPage = await withPages(pdfBytes, async (page) => {
@@ -263,7 +209,8 @@ function widthIn(state: readonly (readonly [string, unknown])[]): number | null 
   return entry === undefined ? null : Number(entry[1]);
 }
 
-function colourOf(args: readonly unknown[]): string {
+/** A colour as the reader gives it, as `#rrggbb`. */
+export function colourOf(args: readonly unknown[]): string {
   if (typeof args[0] === "string") return args[0];
   // The reader gives three bytes, in a typed array that cannot hold text.
   const parts = Array.from((args.length === 1 ? args[0] : args) as ArrayLike<number>);
@@ -286,7 +233,8 @@ function tagOf(args: readonly unknown[] | null): unknown {
   return typeof tag === "object" && tag !== null && "name" in tag ? tag.name : tag;
 }
 
-interface StructureItem {
+/** A node of the structure tree as the reader gives it. */
+export interface StructureItem {
   readonly role?: string;
   readonly alt?: string;
   readonly type?: string;
@@ -299,20 +247,14 @@ function readStep(item: StructureItem | null): StructureStep {
   return { role: item?.role ?? "", alternative: item?.alt ?? null, children };
 }
 
-/** The names of all content within figures. */
-function figureIds(item: StructureItem | null, inFigure: boolean): readonly string[] {
-  const isInside = inFigure || item?.role === "Figure";
-  const own = isInside && item?.type === "content" && item.id !== undefined ? [item.id] : [];
-  return [...own, ...(item?.children ?? []).flatMap((child) => figureIds(child, isInside))];
-}
-
 /** The reader names content by page and mark: `p9R_mc12`. */
 function contentIds(item: StructureItem | null): readonly number[] {
   const own = item?.type === "content" && item.id !== undefined ? [Number(/mc(\d+)$/.exec(item.id)?.[1])] : [];
   return [...own, ...(item?.children ?? []).flatMap(contentIds)];
 }
 
-async function withPages<T>(pdfBytes: Uint8Array, look: (page: PDFPageProxy) => Promise<T>): Promise<readonly T[]> {
+/** Looks at each page in turn. */
+export async function withPages<T>(pdfBytes: Uint8Array, look: (page: PDFPageProxy) => Promise<T>): Promise<readonly T[]> {
   // The reader takes its bytes away; a copy keeps the caller's.
   const document: PDFDocumentProxy = await getDocument({ data: pdfBytes.slice(), verbosity: VerbosityLevel.ERRORS, isEvalSupported: false }).promise;
   try {

@@ -1,7 +1,7 @@
 // Published figures about holes, imposition and creep, against what the model and the plan give.
 import { describe, expect, it } from "vitest";
 import { buildModel } from "../../src/2-model/index.ts";
-import { pagesOnSheets } from "../../src/3-plan/sewing/nested-sheets.ts";
+import { pagesOnSheets } from "../../src/catalogue/nested-sheets.ts";
 import type { Model } from "../../src/2-model/types.ts";
 import { inches, mm, toMillimetres } from "../../src/units/length.ts";
 import { pamphletDefinition, stabBindingDefinition } from "../fixtures/sewn-books.ts";

@@ -1,6 +1,6 @@
 // The first half of a pamphlet's steps: fold and nest the sheets, trim the fore-edge, fold the cover, pierce the holes.
 import type { DraftStep, PlanContext } from "../binding.ts";
-import { pagesOnSheets } from "../sewing/nested-sheets.ts";
+import { pagesOnSheets } from "../../catalogue/nested-sheets.ts";
 import { listInWords } from "../wording.ts";
 
 /** The steps from the folded sheets to the pierced fold. */

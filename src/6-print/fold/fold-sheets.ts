@@ -1,5 +1,5 @@
 // Which pages stand on which side of which sheet, so that folded sheets laid into each other read in order; pure, no PDF in sight.
-import { pagesOnSheets } from "../../3-plan/sewing/nested-sheets.ts";
+import { pagesOnSheets } from "../../catalogue/nested-sheets.ts";
 import { addLengths, divideLength, longest, mm, multiplyLength, shortest, subtractLength } from "../../units/length.ts";
 import type { Length } from "../../units/length.ts";
 
