@@ -37,7 +37,7 @@ export const labelGrids = {
   "letter 2x5": { ...letter, columns: 2, rows: 5, width: inches("3.75"), height: inches("2"), left: inches("0.5"), top: inches("0.5") },
   "letter 3x6": { ...letter, columns: 3, rows: 6, width: inches("2.5"), height: inches("1.625"), left: inches("0.5"), top: inches("0.625") },
   "a5 1x3": { paper: "a5", ...touching, columns: 1, rows: 3, width: mm(128), height: mm(62), left: mm(10), top: mm(12) },
-  "half letter 1x3": { paper: "half-letter", ...touching, columns: 1, rows: 3, width: inches("4.5"), height: inches("2.5"), left: inches("0.5"), top: inches("0.5") },
+  "half-letter 1x3": { paper: "half-letter", ...touching, columns: 1, rows: 3, width: inches("4.5"), height: inches("2.5"), left: inches("0.5"), top: inches("0.5") },
 } as const satisfies Readonly<Record<string, LabelGrid>>;
 
 /** Name of a grid in the catalogue. */
@@ -47,4 +47,4 @@ export type LabelGridName = keyof typeof labelGrids;
 export const labelGridNames = Object.keys(labelGrids) as readonly LabelGridName[];
 
 /** The grid of a class that names none. */
-export const usualLabelGrid = { a4: "a4 2x4", letter: "letter 2x4", a5: "a5 1x3", "half-letter": "half letter 1x3" } as const satisfies Readonly<Record<keyof typeof papers, LabelGridName>>;
+export const usualLabelGrid = { a4: "a4 2x4", letter: "letter 2x4", a5: "a5 1x3", "half-letter": "half-letter 1x3" } as const satisfies Readonly<Record<keyof typeof papers, LabelGridName>>;
