@@ -11,7 +11,7 @@ import { patterns } from "../../src/2-model/stab-binding/patterns.ts";
 import { yieldOf } from "../../src/2-model/text-block/sheet-yield.ts";
 import { placeStations, placeTapes } from "../../src/2-model/text-block/stations.ts";
 import { makePlan } from "../../src/3-plan/index.ts";
-import { pagesOnSheets } from "../../src/3-plan/sewing/nested-sheets.ts";
+import { pagesOnSheets } from "../../src/catalogue/nested-sheets.ts";
 import { evaluateFormula } from "../../src/units/formula.ts";
 import { addLengths, hypotenuse, inches, isLess, lengthOf, mm, multiplyLength, noLength, subtractLength, toMillimetres } from "../../src/units/length.ts";
 import type { Length } from "../../src/units/length.ts";

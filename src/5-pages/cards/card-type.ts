@@ -13,7 +13,7 @@ export interface CardType {
 
 /**
  * What is read with the hands at work is never below 18 pt. At a metre that is an angle of 11 minutes for a small letter (x-height 0.486 of the size),
- * twice what an eye of ordinary sharpness needs (5 minutes, the definition of 20/20).
+ * twice what an eye of ordinary sharpness needs (5 minutes: from memory).
  */
 export const cardTypes = {
   number: { points: 40, line: 14 },
