@@ -20,7 +20,7 @@ export function boxesCutOff(): string[] {
 
 /**
  * Makes the browser write everything into the structure tree that it would leave out (seen with 143), and returns the page's words.
- * A drawing with an alternative gets an invisible background, because it is left out without one; an empty cell gets a space, for the same reason; terms with
+ * A drawing with an alternative gets an invisible background, because it is left out without one; an empty cell or place to fill in gets a space, for the same reason; terms with
  * their explanations become lists, whose terms are told apart by the role of an aside, which no list of ours has otherwise.
  */
 export function preparePage(): PageWords {
@@ -28,7 +28,7 @@ export function preparePage(): PageWords {
     const { backgroundColor, backgroundImage } = getComputedStyle(drawing);
     if (backgroundColor === "rgba(0, 0, 0, 0)" && backgroundImage === "none") drawing.style.backgroundColor = "rgb(255 255 255 / 0.004)";
   }
-  for (const cell of document.querySelectorAll("td, th")) if (cell.childNodes.length === 0) cell.textContent = "\u00a0";
+  for (const cell of document.querySelectorAll("td, th, dd")) if ((cell.textContent ?? "").trim() === "" && cell.querySelector("svg, img") === null) cell.append("\u00a0");
   for (const list of document.querySelectorAll("dl")) {
     list.role = "list";
     for (const item of list.children) item.role = "listitem";

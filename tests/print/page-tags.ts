@@ -24,7 +24,8 @@ function walk(): PageTags {
   const bare = (text: string): string => text.replace(/[\s\u00ad]+/g, "");
   const isShown = (element: Element): boolean => {
     const style = getComputedStyle(element);
-    return style.display !== "none" && style.visibility === "visible" && element.getAttribute("aria-hidden") !== "true";
+    // What is there for readers of the web page alone leaves no ink.
+    return style.display !== "none" && style.visibility === "visible" && style.clipPath !== "inset(50%)" && element.getAttribute("aria-hidden") !== "true";
   };
   const alternativeOf = (drawing: Element): string =>
     drawing.getAttribute("alt") ?? drawing.getAttribute("aria-label")

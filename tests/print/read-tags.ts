@@ -10,6 +10,8 @@ export interface Tag {
   readonly alternative: string | null;
   /** Scope of a header cell; null when it has none. */
   readonly scope: string | null;
+  /** How many columns a cell takes. */
+  readonly columns: number;
   /** Elements, text, and the addresses of link annotations, in order of reading. */
   readonly kids: readonly (Tag | string | LinkAnnotation)[];
 }
@@ -178,7 +180,8 @@ function readKid(document: PDFDocument, kid: PDFObject, parentPage: PDFRef | nul
   return {
     role: object.lookup(PDFName.of("S"), PDFName).decodeText(),
     alternative: wordsOf(object, "Alt"),
-    scope: scopeOf(object),
+    scope: attributeOf(object, "Scope", PDFName)?.decodeText() ?? null,
+    columns: attributeOf(object, "ColSpan", PDFNumber)?.asNumber() ?? 1,
     kids: kidsOf(document, object).map((inner) => readKid(document, inner, page, texts, listed)),
   };
 }
@@ -200,9 +203,10 @@ function wordsOf(element: PDFDict, key: string): string | null {
   return element.lookupMaybe(PDFName.of(key), PDFString, PDFHexString)?.decodeText() ?? null;
 }
 
-function scopeOf(element: PDFDict): string | null {
+function attributeOf(element: PDFDict, key: string, type: typeof PDFName): PDFName | undefined;
+function attributeOf(element: PDFDict, key: string, type: typeof PDFNumber): PDFNumber | undefined;
+function attributeOf(element: PDFDict, key: string, type: typeof PDFName | typeof PDFNumber): PDFName | PDFNumber | undefined {
   const attributes = element.lookup(PDFName.of("A"));
   const all = attributes instanceof PDFArray ? Array.from({ length: attributes.size() }, (_, index) => attributes.lookup(index)) : [attributes];
-  const found = all.flatMap((each) => (each instanceof PDFDict ? (each.lookupMaybe(PDFName.of("Scope"), PDFName) ?? []) : []))[0];
-  return found?.decodeText() ?? null;
+  return all.flatMap((each) => (each instanceof PDFDict ? each.lookup(PDFName.of(key)) : undefined)).find((value): value is PDFName | PDFNumber => value instanceof type);
 }

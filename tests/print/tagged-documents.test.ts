@@ -74,7 +74,8 @@ describe("every kind of document", () => {
       const at = wanted.findIndex((token, index) => given[index] !== token);
       return at < 0 && given.length === wanted.length ? [] : [`after ${wanted.slice(Math.max(0, at - 3), at).join(" ")} comes ${given[at]}, on the page ${wanted[at]}`];
     })).toEqual([]);
-    for (const { pdf } of prints) expect(tokensOf(pdf.top).length).toBeGreaterThan(50);
+    // Sheets of labels are drawings and nothing else.
+    for (const { name, pdf } of prints) expect(tokensOf(pdf.top).length, name).toBeGreaterThan(name.includes("/kit-labels") ? 0 : 50);
   });
 
   test("is compared by its words: one mark more on the page is seen", () => {
@@ -98,10 +99,10 @@ describe("every kind of document", () => {
     })).toEqual([]);
   });
 
-  test("has as many cells in each row of a table as in its head", () => {
+  test("has as many columns in each row of a table as in its head", () => {
     expect(findings(({ pdf }) => tagsOf(pdf.top).filter(({ role }) => role === "Table").flatMap((table) => {
-      const rows = tagsOf(table).filter(({ role }) => role === "TR").map((row) => row.kids.filter((kid) => typeof kid === "object").length);
-      return rows.flatMap((count, index) => (count === rows[0] ? [] : [`row ${index + 1} of “${textOf(table).slice(0, 30)}” has ${count} cells instead of ${rows[0]}`]));
+      const rows = tagsOf(table).filter(({ role }) => role === "TR").map((row) => row.kids.reduce((sum, kid) => sum + (typeof kid === "object" && "role" in kid ? kid.columns : 0), 0));
+      return rows.flatMap((count, index) => (count === rows[0] ? [] : [`row ${index + 1} of “${textOf(table).slice(0, 30)}” has ${count} columns instead of ${rows[0]}`]));
     }))).toEqual([]);
   });
 
