@@ -168,7 +168,7 @@ describe("the thread of a book", () => {
 describe("moves in words", () => {
   it("say where the needle goes, pass by pass", () => {
     const path = twoSections();
-    expect(wordsForPass(path, 1)).toBe("In at 1, along the inside to 2, out at 2, over tape A to 3, in at 3, along the inside to 4, out at 4, under the stitch below and up to 4");
+    expect(wordsForPass(path, 1)).toBe("In at 1, along the inside to 2, out at 2, over tape A to 3, in at 3, along the inside to 4, out at 4, behind the step between the two sections below, and up to 4 of the next section");
     expect(wordsForPass(path, 2)).toBe("In at 4, along the inside to 3, out at 3, under the stitch below and on to 2, in at 2, along the inside to 1, out at 1, tie a knot");
   });
 });

@@ -134,7 +134,7 @@ test("without a browser the pages are built, the missing print-outs are named, a
     const { status, wrote } = await workshop.run("build");
     expect(status).toBe(3);
     expect(wrote).toMatch(/album\/handout\.pdf +missing: no browser to print with/);
-    expect(wrote).toContain("4 print-outs missing");
+    expect(wrote).toContain("6 print-outs missing");
     expect(await workshop.files()).toContain("album/handout.html");
   } finally {
     if (before === undefined) delete process.env["PUPPETEER_EXECUTABLE_PATH"];

@@ -5,7 +5,7 @@ import { expect, test } from "vitest";
 import { openWorkshop } from "./workshop.ts";
 import type { Workshop } from "./workshop.ts";
 
-/** A demo that takes little time and prints two documents. */
+/** A demo that takes little time. */
 const light = "tide-tables";
 const withoutVariants = (text: string): string => text.slice(0, text.indexOf("\nvariants:"));
 
@@ -36,7 +36,7 @@ const bytesOf = (seen: Awaited<ReturnType<typeof look>>): readonly (readonly [st
 
 test("a second build of the same content writes nothing, says so, and reports the same warnings", async () => {
   const workshop = await lightWorkshop("first", "second");
-  await workshop.edit("first", (text) => text.replace("grain: short, sheets: A4", "grain: long, sheets: A4"));
+  await workshop.edit("first", (text) => text.replace("grain: short, sheets: [{size: A4", "grain: long, sheets: [{size: A4"));
   const once = await workshop.run("build", "--html-only");
   const before = await look(workshop);
   const again = await workshop.run("build", "--html-only");
