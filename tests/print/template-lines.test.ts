@@ -1,15 +1,19 @@
 // The demos' own templates, printed and read back: every named mark lies at its place, within 0.05 mm, on A4 and on US Letter.
-import { execFile } from "node:child_process";
 import { mkdtemp, readFile, rm } from "node:fs/promises";
 import { tmpdir } from "node:os";
 import path from "node:path";
-import { promisify } from "node:util";
+import { register } from "tsx/esm/api";
 import { afterAll, beforeAll, describe, expect, it } from "vitest";
 import { computeProject } from "../../src/build/compute.ts";
 import { readContent } from "../../src/build/content.ts";
+import { renderPages } from "../../src/5-pages/index.ts";
+import { printPages } from "../../src/6-print/index.ts";
 import type { SheetPiece, TemplateMark } from "../../src/4-figures/types.ts";
 import { drawnLines, drawnPaths, lineLength } from "./measure-pdf.ts";
 import type { DrawnLine, DrawnPath } from "./measure-pdf.ts";
+
+// Eleventy loads its configuration by itself, past the test runner: the sources must be readable for plain Node too.
+register();
 
 /** What design and issue ask of a template, in millimetres. */
 const tolerance = 0.05;
@@ -18,8 +22,10 @@ let output = "";
 
 beforeAll(async () => {
   output = await mkdtemp(path.join(tmpdir(), "template-lines-"));
-  const root = path.dirname(content);
-  await promisify(execFile)(process.execPath, ["--import", "tsx", path.join(root, "src/cli.ts"), "build", "--content", content, "--output", output], { cwd: root });
+  const booklets = (await Promise.all((await readContent(content)).map((project) => computeProject(project)))).flatMap((computed) => computed.booklets);
+  const { jobs } = await renderPages({ booklets, listed: [], output, withPrints: true });
+  const printed = await printPages(jobs.filter(({ purpose }) => purpose === "template"), { tabs: 2, onProgress: () => undefined, folder: output });
+  expect(printed.flatMap(({ failure }) => failure ?? [])).toEqual([]);
 });
 
 afterAll(() => rm(output, { recursive: true, force: true }));
