@@ -4,7 +4,6 @@ import type { CautionId } from "../catalogue/cautions.ts";
 import type { ToolId } from "../catalogue/tools.ts";
 import type { Definition } from "../1-definition/types.ts";
 import type { Model } from "../2-model/types.ts";
-import type { Length } from "../units/length.ts";
 import type { Spread } from "./bench/spread.ts";
 import type { StepTable, Term } from "./types.ts";
 import type { Wording } from "./wording.ts";
@@ -43,8 +42,8 @@ export interface DraftStep {
   readonly tools: readonly ToolId[];
   /** Hands-on minutes of a median beginner, before the author's pace. Estimates of ours: common practice, no source. */
   readonly minutes: number;
-  /** The glueing done here: which job's adhesive, the longest time between laying it on and closing the joint, and where it is laid: nowhere for a tape that is a part itself. */
-  readonly glueing?: { readonly job: string; readonly openMinutes: number; readonly strips?: AdhesiveStrips; readonly spread: readonly Spread[] };
+  /** The glueing done here: which job's adhesive, the longest time between laying it on and closing the joint, where it is laid (nowhere for a tape that is a part itself), and whether a dry one is cut into just these strips, so that they are listed. */
+  readonly glueing?: { readonly job: string; readonly openMinutes: number; readonly spread: readonly Spread[]; readonly inStrips?: true };
   /** What must have set or dried before this step begins. */
   readonly needs?: readonly { readonly step: string; readonly until: "set" | "dry"; readonly what: string }[];
   /** Steps whose adhesive is still wet when this one must begin: while it is open, or while it is soft, that is before it sets. */
@@ -65,13 +64,6 @@ export interface DraftStep {
   readonly figure: string;
   readonly check: string;
   readonly mistake: { readonly sign: string; readonly repair: string };
-}
-
-/** Where a dry adhesive is laid on in strips: how many, along the spine × across, so that it can be bought. */
-export interface AdhesiveStrips {
-  readonly count: number;
-  readonly height: Length;
-  readonly width: Length;
 }
 
 /** A trouble as a binding drafts it: what is seen, why, and what helps. */

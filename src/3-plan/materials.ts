@@ -80,7 +80,7 @@ function adhesivesUsed(steps: readonly Step[], drafts: readonly DraftStep[], def
     const users = steps.filter((step) => step.adhesive?.name === name);
     const strips = users.flatMap((step) => {
       const glueing = drafts.find((draft) => draft.id === step.id)?.glueing;
-      return glueing?.strips && !definition.adhesives[glueing.job]!.wet ? [{ ...glueing.strips, n: step.n }] : [];
+      return glueing?.inStrips && !definition.adhesives[glueing.job]!.wet ? glueing.spread.map((strip) => ({ ...strip, n: step.n })) : [];
     });
     const total = strips.reduce((sum, strip) => addLengths(sum, multiplyLength(strip.height, strip.count)), noLength);
     const numbers = users.map((step) => String(step.n));

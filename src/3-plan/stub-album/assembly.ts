@@ -62,7 +62,7 @@ export function assembleAlbum({ definition, model, say }: PlanContext<"stub-albu
       ],
       tools: [...(pageGlue.wet ? ["brush", "wasteSheets", "boneFolder", "barrier", "weight"] as const : ["scissors", "boneFolder"] as const), "knife", "ruler", "mat"],
       minutes: 5 + 3 * pages.papers,
-      glueing: { job: "pages", openMinutes: 2, spread: zone(pages.height, pages.adhesiveZone, pages.papers), strips: { count: pages.papers, height: pages.height, width: pages.adhesiveZone } },
+      glueing: { job: "pages", openMinutes: 2, spread: zone(pages.height, pages.adhesiveZone, pages.papers), inStrips: true },
       needs: [{ step: "glue-floor", until: "set", what: "floor" }],
       rest: pageGlue.wet ? "shut, barrier sheets between the pages, a light weight on top" : "",
       cautions: pageGlue.wet ? ["wetAdhesive", "weights", "paperEdge", "knife"] : ["scissors", "paperEdge", "knife"], figure: "page-mounting",

@@ -91,7 +91,7 @@ export function makeStubs({ definition, model, say }: PlanContext<"stub-album">)
       sizes: [{ label: "one closed stub", text: say.thickness(closed) }, ...(geometry.stubs === 1 ? [] : [{ label: "all of them pressed together", text: say.size(bundle) }])],
       tools: glue.wet ? ["brush", "wasteSheets", "boneFolder", "ruler", "caliper", "pressingBoards", "weight"] : ["boneFolder", "ruler", "caliper", "scissors"],
       minutes: 5 + 2 * geometry.stubs,
-      glueing: { job: "stubs", openMinutes: 2, spread: zone(geometry.stripHeight, geometry.pages.adhesiveZone, geometry.stubs), strips: { count: geometry.stubs, height: geometry.stripHeight, width: geometry.pages.adhesiveZone } }, rest: glue.wet ? "with the stubs pressed together, lying over to one side, a board and a weight on them" : "",
+      glueing: { job: "stubs", openMinutes: 2, spread: zone(geometry.stripHeight, geometry.pages.adhesiveZone, geometry.stubs), inStrips: true }, rest: glue.wet ? "with the stubs pressed together, lying over to one side, a board and a weight on them" : "",
       cautions: glue.wet ? ["wetAdhesive", "weights"] : ["scissors"],
       figure: "close-stubs",
       check: `You can see no light between the leaves of ${stubsInWords}, and no adhesive has come out at a base line.`,

@@ -1,5 +1,5 @@
 // Why a class does not fit: each suspect is taken away, and the class is scheduled again without it.
-import { sessionAt, sessionsEnough, stretchesOf, withFurtherSessions } from "./class-calendar.ts";
+import { lastMinute, sessionAt, sessionsEnough, withFurtherSessions } from "./class-calendar.ts";
 import { classProject, workMinutes } from "./class-project.ts";
 import type { Blame, ClassActivities, ClassStep, ClassTimetable } from "./class-types.ts";
 import { findScheduleWithin } from "./solve-project.ts";
@@ -28,9 +28,8 @@ export function findBlame(input: ClassActivities): Pick<ClassTimetable, "blame" 
 
 /** Whether a timetable was found that fits. */
 export function doesFit(input: ClassActivities): boolean {
-  const within = Math.max(0, ...stretchesOf(input.sessions, input.cleanUpMinutes).map(({ end }) => end));
   const { project } = classProject({ ...input, sessions: withFurtherSessions(input.sessions, sessionsEnough(input)) });
-  return findScheduleWithin(project, within, tryBudget).schedule !== null;
+  return findScheduleWithin(project, lastMinute(input), tryBudget).schedule !== null;
 }
 
 function suspectsOf(input: ClassActivities): readonly Suspect[] {

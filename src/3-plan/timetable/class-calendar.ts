@@ -29,6 +29,11 @@ export function stretchesOf(sessions: readonly ClassSession[], cleanUpMinutes: n
   });
 }
 
+/** The last minute at which hands may work. */
+export function lastMinute({ sessions, cleanUpMinutes }: ClassActivities): number {
+  return Math.max(0, ...stretchesOf(sessions, cleanUpMinutes).map(({ end }) => end));
+}
+
 /** When something of a given length may start so as not to be interrupted; empty when it is longer than every stretch. */
 export function windowsFor(stretches: readonly Stretch[], minutes: number): readonly StartWindow[] {
   return stretches.filter(({ start, end }) => end - start >= minutes).map(({ start, end }) => ({ first: start, last: end - minutes }));

@@ -1,6 +1,6 @@
 // The timetable of a class: the earliest end that was found, with its bound, or what keeps the class from fitting.
 import { findBlame } from "./class-blame.ts";
-import { sessionsEnough, stretchesOf, withFurtherSessions } from "./class-calendar.ts";
+import { lastMinute, sessionsEnough, withFurtherSessions } from "./class-calendar.ts";
 import { classProject, workMinutes } from "./class-project.ts";
 import { slotsOf } from "./class-slots.ts";
 import type { Blame, ClassActivities, ClassTimetable } from "./class-types.ts";
@@ -28,11 +28,6 @@ export function makeTimetable(input: ClassActivities, budget: Budget = classBudg
 
 function isWithin(end: number | null, input: ClassActivities): boolean {
   return end !== null && end <= lastMinute(input);
-}
-
-/** The last minute at which hands may work. */
-export function lastMinute({ sessions, cleanUpMinutes }: ClassActivities): number {
-  return Math.max(0, ...stretchesOf(sessions, cleanUpMinutes).map(({ end }) => end));
 }
 
 /** Schedules the class as if more sessions like the last one followed day by day, so that what does not fit is seen to its end. */

@@ -12,6 +12,7 @@ import { movementArrow, pushArrow } from "../movement.ts";
 import type { Placeable } from "../place.ts";
 import { centredLabel, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
+import { someStubsDrawn } from "./folded-card.ts";
 import { viewsBelow, withHeading } from "../views.ts";
 import { sectionWords } from "../bench/section-words.ts";
 
@@ -25,8 +26,7 @@ export const drawFoldSequence: DrawFigure<"stub-album"> = (input) => {
   const { geometry } = input.model;
   const words = sectionWords(input);
   const { stubs } = geometry;
-  const drawn = drawnStubs(geometry);
-  const left = stubs > drawn.length ? ` Of ${stubs} stubs, the first two and the last are drawn.` : "";
+  const left = someStubsDrawn(geometry);
   const [width, floor, growth] = [words.size(geometry.cardWidth), words.thickness(geometry.foldedFloor), words.thickness(geometry.stubGrowth)];
   const several = stubs > 1;
   return {

@@ -15,6 +15,9 @@ export interface FloorLayout {
   readonly breakAt: number | null;
 }
 
+/** At most this many stubs are drawn before and after the break, where not the whole card matters. */
+export const shownStubs = { first: 2, last: 1 } as const;
+
 /** White space between the last stub before a break and the first after it, in parts of the pitch and at least so much paper. */
 const leastBreakRoom = 7;
 
@@ -32,6 +35,11 @@ export function layOutFloor(geometry: StubAlbumGeometry, factor: number, first: 
     width: floor - shift,
     breakAt: centres[first - 1]! + room / 2,
   };
+}
+
+/** What is said of a drawing that leaves stubs out; nothing when all are drawn. */
+export function someStubsDrawn({ stubs }: StubAlbumGeometry): string {
+  return stubs > shownStubs.first + shownStubs.last ? ` Of ${stubs} stubs, the first two and the last are drawn.` : "";
 }
 
 /** The largest scale, not above `largest`, at which the laid out floor and its stubs fit a room in millimetres of paper. */
@@ -68,6 +76,16 @@ export function visibleLayers(geometry: StubAlbumGeometry, factor: number): Visi
   return {
     card: 0.95 * size, slot: 0.4 * size, adhesive: 0.5 * size, paper: 0.65 * size, cloth: 0.9,
     depth: toMillimetres(geometry.closedStubDepth) * factor,
+  };
+}
+
+/** The folded card over its spine strip, layers drawn so that they can be told apart; `rest` is what the strip stands out on each side of the floor. */
+export function layOutOnStrip(geometry: StubAlbumGeometry, factor: number): { readonly layers: VisibleLayers; readonly floor: FloorLayout; readonly rest: number; readonly stripHeight: number; readonly xs: readonly number[] } {
+  const floor = layOutFloor(geometry, factor, shownStubs.first, shownStubs.last);
+  return {
+    layers: visibleLayers(geometry, factor), floor, xs: floor.stubs.map(({ x }) => x),
+    rest: ((toMillimetres(geometry.spineStripWidth) - toMillimetres(geometry.foldedFloor)) * factor) / 2,
+    stripHeight: Math.max(2.4, toMillimetres(geometry.stripThickness) * factor),
   };
 }
 

@@ -15,12 +15,10 @@ import { scales } from "../scale.ts";
 import type { Scale } from "../scale.ts";
 import { area } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
-import { halfStub, layOutFloor, ribbonPath, scaleForFloor, slotPaths, visibleLayers } from "./folded-card.ts";
+import { halfStub, layOutOnStrip, ribbonPath, scaleForFloor, shownStubs, slotPaths, someStubsDrawn } from "./folded-card.ts";
 import type { FloorLayout, VisibleLayers } from "./folded-card.ts";
 import { sectionWords } from "../bench/section-words.ts";
 
-/** At most this many stubs are drawn before and after the break. */
-const show = { first: 2, last: 1 } as const;
 const room = { width: 49, height: 36 } as const;
 
 /** The drawing with its labels stands beside the text of its step; so much of its width lies to the right of the spine strip. */
@@ -30,10 +28,10 @@ const besideRight = 30;
 export const drawGlueFloor: DrawFigure<"stub-album"> = (input) => {
   const { geometry } = input.model;
   const words = sectionWords(input);
-  const largest = scaleForFloor(geometry, show, room, 4);
+  const largest = scaleForFloor(geometry, shownStubs, room, 4);
   const { items, scale } = placeAtScale(scales.filter(({ factor }) => factor <= largest.factor), (each) => drawFloor(input, each));
   const [margin, strip, floor] = [words.size(geometry.margin), words.size(geometry.spineStripWidth), words.thickness(geometry.foldedFloor)];
-  const some = geometry.stubs > show.first + show.last ? ` Of ${geometry.stubs} stubs, the first two and the last are drawn.` : "";
+  const some = someStubsDrawn(geometry);
   return {
     id: "glue-floor",
     title: "Glueing the floor to the spine strip",
@@ -49,18 +47,14 @@ export const drawGlueFloor: DrawFigure<"stub-album"> = (input) => {
 function drawFloor(input: DrawingInput<"stub-album">, { factor }: Scale): { readonly fixed: readonly SceneItem[]; readonly labels: readonly Placeable[]; readonly bounds: Box } {
   const { geometry } = input.model;
   const words = sectionWords(input);
-  const layers = visibleLayers(geometry, factor);
-  const floor = layOutFloor(geometry, factor, show.first, show.last);
-  const rest = ((toMillimetres(geometry.spineStripWidth) - toMillimetres(geometry.foldedFloor)) * factor) / 2;
+  const { layers, floor, rest, stripHeight, xs } = layOutOnStrip(geometry, factor);
   const [left, right] = [-rest, floor.width + rest];
-  const stripHeight = Math.max(2.4, toMillimetres(geometry.stripThickness) * factor);
   const stripTop = layers.card + layers.adhesive;
   const clothTop = stripTop + stripHeight;
   const bottom = clothTop + layers.cloth;
   const presses = pressingStrips(floor, layers);
   const pressTop = -layers.depth - 4;
   const boardTop = pressTop - 3;
-  const xs = floor.stubs.map(({ x }) => x);
   const fixed: SceneItem[] = [
     area(rectangle(left - 4, clothTop, right - left + 8, layers.cloth), "cloth", "edge"),
     area(rectangle(left, stripTop, right - left, stripHeight), "strip", "outline"),

@@ -2,7 +2,6 @@
 import type { Box } from "../../geometry/box.ts";
 import { rectangle } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
-import { toMillimetres } from "../../units/length.ts";
 import { breakAcross } from "../breaks.ts";
 import type { DrawFigure, DrawingInput } from "../binding.ts";
 import { dimension } from "../dimensions.ts";
@@ -15,11 +14,9 @@ import { scales } from "../scale.ts";
 import type { Scale } from "../scale.ts";
 import { area } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
-import { halfStub, layOutFloor, ribbonPath, scaleForFloor, slotPaths, visibleLayers } from "./folded-card.ts";
+import { halfStub, layOutOnStrip, ribbonPath, scaleForFloor, shownStubs, slotPaths, someStubsDrawn } from "./folded-card.ts";
 import { sectionWords } from "../bench/section-words.ts";
 
-/** At most this many stubs are drawn before and after the break. */
-const show = { first: 2, last: 1 } as const;
 const room = { width: 50, height: 26 } as const;
 /** The figure stands beside the text of its step; so much of its width lies to the right of the floor. */
 const widest = 81.5;
@@ -30,10 +27,10 @@ const stripBelow = 13;
 export const drawMeasureFloor: DrawFigure<"stub-album"> = (input) => {
   const { geometry } = input.model;
   const words = sectionWords(input);
-  const largest = scaleForFloor(geometry, show, room, 4);
+  const largest = scaleForFloor(geometry, shownStubs, room, 4);
   const { items, scale } = placeAtScale(scales.filter(({ factor }) => factor <= largest.factor), (each) => drawFloor(input, each));
   const [floor, strip] = [words.thickness(geometry.foldedFloor), words.size(geometry.spineStripWidth)];
-  const some = geometry.stubs > show.first + show.last ? ` Of ${geometry.stubs} stubs, the first two and the last are drawn.` : "";
+  const some = someStubsDrawn(geometry);
   return {
     id: "measure-floor",
     title: "Measuring the folded floor",
@@ -46,13 +43,9 @@ export const drawMeasureFloor: DrawFigure<"stub-album"> = (input) => {
 function drawFloor(input: DrawingInput<"stub-album">, { factor }: Scale): { readonly fixed: readonly SceneItem[]; readonly labels: readonly Placeable[]; readonly bounds: Box } {
   const { geometry } = input.model;
   const words = sectionWords(input);
-  const layers = visibleLayers(geometry, factor);
-  const floor = layOutFloor(geometry, factor, show.first, show.last);
-  const rest = ((toMillimetres(geometry.spineStripWidth) - toMillimetres(geometry.foldedFloor)) * factor) / 2;
-  const stripHeight = Math.max(2.4, toMillimetres(geometry.stripThickness) * factor);
+  const { layers, floor, rest, stripHeight, xs } = layOutOnStrip(geometry, factor);
   const stripTop = layers.card + stripBelow;
   const stripBottom = stripTop + stripHeight;
-  const xs = floor.stubs.map(({ x }) => x);
   const half = halfStub(layers);
   const pinch = -layers.depth * 0.7;
   const fixed: SceneItem[] = [
