@@ -4,7 +4,6 @@ import type { Model } from "../2-model/types.ts";
 import type { Plan } from "../3-plan/types.ts";
 import { bindingIds } from "../catalogue/bindings.ts";
 import type { BindingId } from "../catalogue/bindings.ts";
-import { paperIds } from "../catalogue/papers.ts";
 import { printNumberOnly } from "../units/print-length.ts";
 import type { BindingDrawings, DrawingInput } from "./binding.ts";
 import { finishFigure } from "./figure.ts";
@@ -12,7 +11,6 @@ import { drawBagLabels } from "./class/bag-labels.ts";
 import { drawClass } from "./class/draw-class.ts";
 import { drawPart } from "./part.ts";
 import { finishTemplate } from "./template.ts";
-import type { TemplateDraft } from "./template-draft.ts";
 import { layOutSheets } from "./template-sheets.ts";
 import type { Drawings, Figure } from "./types.ts";
 
@@ -36,11 +34,7 @@ export function drawFigures(given: { readonly definition: Definition; readonly m
     if (draft) drawn.set(draft.id, finishFigure(draft));
   }
   const drafts = Object.values(templates).flatMap((draw) => draw(input) ?? []);
-  return { figures: drawn, templates: drafts.map(finishTemplate), sheets: sheetsOf(drafts), classFigures: drawClass(input), bagLabels: drawBagLabels(given.definition, given.plan.class) };
-}
-
-function sheetsOf(drafts: readonly TemplateDraft[]): Drawings["sheets"] {
-  return Object.fromEntries(paperIds.map((paper) => [paper, layOutSheets(drafts, paper)])) as Drawings["sheets"];
+  return { figures: drawn, templates: drafts.map(finishTemplate), sheets: new Map(given.definition.print.papers.map((paper) => [paper, layOutSheets(drafts, paper)])), classFigures: drawClass(input), bagLabels: drawBagLabels(given.definition, given.plan.class) };
 }
 
 /** The input of a single figure: also for tests that draw one figure alone. */

@@ -8,8 +8,8 @@ export interface Drawings {
   /** By id; steps and cut list refer to these ids. */
   readonly figures: ReadonlyMap<string, Figure>;
   readonly templates: readonly Template[];
-  /** The same on sheets of paper, small ones sharing a sheet, for each paper. */
-  readonly sheets: Readonly<Record<PaperId, readonly TemplateSheet[]>>;
+  /** The same on sheets of paper, small ones sharing a sheet, for each paper of the definition. */
+  readonly sheets: ReadonlyMap<PaperId, readonly TemplateSheet[]>;
   /** Drawings of the class plan, by id; none without a class. */
   readonly classFigures: ReadonlyMap<string, Figure>;
   /** Labels for the bags of a class; null without a class. */

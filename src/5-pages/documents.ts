@@ -136,7 +136,7 @@ function isMade({ definition, plan, drawings }: Booklet, document: DocumentId, p
   switch (document) {
     case "templates": return drawings.templates.length > 0;
     case "booklet": return foldedFrom[paper] !== null;
-    case "class-plan": case "kit-slips": return plan.class !== null && definition.class !== null;
+    case "class-plan": case "kit-slips": return plan.class !== null;
     default: return true;
   }
 }

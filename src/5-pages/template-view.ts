@@ -27,8 +27,8 @@ export interface SheetView {
 /** The templates of one book on one paper. */
 export function viewTemplates(drawings: Drawings, paper: PaperId): readonly TemplateView[] {
   return drawings.templates.map(({ id, title, use }) => {
-    const on = drawings.sheets[paper].flatMap(({ pieces }, index) => (pieces.some(({ template }) => template === id) ? [index + 1] : []));
-    const pieces = drawings.sheets[paper].flatMap((sheet) => sheet.pieces).filter(({ template }) => template === id).length;
+    const on = drawings.sheets.get(paper)!.flatMap(({ pieces }, index) => (pieces.some(({ template }) => template === id) ? [index + 1] : []));
+    const pieces = drawings.sheets.get(paper)!.flatMap((sheet) => sheet.pieces).filter(({ template }) => template === id).length;
     const numbers = on.length === 1 ? `${on[0]}` : `${on.slice(0, -1).join(", ")} and ${on.at(-1)}`;
     return { id, title, use: pieces > 1 ? [joinPieces, ...use] : use, where: `${on.length === 1 ? "sheet" : "sheets"} ${numbers}${pieces > 1 ? `, in ${pieces} pieces` : ""}` };
   });
@@ -36,7 +36,7 @@ export function viewTemplates(drawings: Drawings, paper: PaperId): readonly Temp
 
 /** The sheets of one book on one paper, in the order in which they are printed. */
 export function viewSheets(drawings: Drawings, paper: PaperId): readonly SheetView[] {
-  return drawings.sheets[paper].map((sheet, index) => ({
+  return drawings.sheets.get(paper)!.map((sheet, index) => ({
     label: `Sheet ${index + 1}: ${sheet.title}`,
     svg: withUniqueIds(sheet.svg, `sheet-${index + 1}`),
     page: sheet.landscape ? "across" : "upright",

@@ -126,10 +126,10 @@ function placeholderSheets(): Drawings["sheets"] {
     title: `Score guide: ${label}`, landscape, width, height, pieces: [{ template: "score-guide", label, origin: [0, 0] }],
     svg: `<svg xmlns="http://www.w3.org/2000/svg" width="${width}mm" height="${height}mm" viewBox="0 0 ${width} ${height}" role="img" aria-labelledby="sheet-title"><title id="sheet-title">Sheet ${label}</title><path data-role="check" d="M20 ${height - 20}h100" stroke="#000" stroke-width="0.35"/></svg>`,
   });
-  return {
-    a4: [sheet(297, 210, true, "row 1 of 1, column 1 of 2"), sheet(297, 210, true, "row 1 of 1, column 2 of 2"), sheet(210, 297, false, "row 1 of 1, column 1 of 1")],
-    letter: [sheet(279.4, 215.9, true, "row 1 of 1, column 1 of 2"), sheet(279.4, 215.9, true, "row 1 of 1, column 2 of 2")],
-    a5: [sheet(210, 148, true, "")],
-    "half-letter": [sheet(215.9, 139.7, true, "")],
-  };
+  return new Map([
+    ["a4", [sheet(297, 210, true, "row 1 of 1, column 1 of 2"), sheet(297, 210, true, "row 1 of 1, column 2 of 2"), sheet(210, 297, false, "row 1 of 1, column 1 of 1")]],
+    ["letter", [sheet(279.4, 215.9, true, "row 1 of 1, column 1 of 2"), sheet(279.4, 215.9, true, "row 1 of 1, column 2 of 2")]],
+    ["a5", [sheet(210, 148, true, "")]],
+    ["half-letter", [sheet(215.9, 139.7, true, "")]],
+  ]);
 }

@@ -117,8 +117,10 @@ describe.each(albums)("a stub album: %s", (_, overrides) => {
     for (const figure of drawn().figures.values()) expect((await findTouches(figure.svg)).map((touch) => `${figure.id}: ${touch}`)).toEqual([]);
   });
   it("has template sheets whose labels touch nothing foreign", async () => {
-    const { sheets } = drawn();
-    for (const sheet of [...sheets.a4.slice(0, 4), ...sheets.letter.slice(0, 4)]) {
+    const input = stubAlbumInput(overrides);
+    const { definition } = input;
+    const { sheets } = drawFigures({ ...input, definition: { ...definition, print: { ...definition.print, papers: ["a4", "letter"] } } });
+    for (const sheet of [...sheets.get("a4")!.slice(0, 4), ...sheets.get("letter")!.slice(0, 4)]) {
       expect((await findTouches(sheet.svg)).map((touch) => `${sheet.title}: ${touch}`)).toEqual([]);
     }
   });

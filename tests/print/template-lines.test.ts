@@ -84,7 +84,7 @@ describe("every template of the demos, printed", () => {
     const bytes = new Uint8Array(await readFile(path.join(output, name, "templates.pdf")));
     const [lines, paths] = [await drawnLines(bytes), await drawnPaths(bytes)];
     // Page 1 holds the instructions.
-    const pieces = drawings.sheets[paper].flatMap((sheet, index) => sheet.pieces.map((piece): OnPaper => ({ page: index + 2, piece })));
+    const pieces = drawings.sheets.get(paper)!.flatMap((sheet, index) => sheet.pieces.map((piece): OnPaper => ({ page: index + 2, piece })));
     let measured = 0;
     for (const template of drawings.templates) {
       const sheets = pieces.filter(({ piece }) => piece.template === template.id);
