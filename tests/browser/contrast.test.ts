@@ -1,31 +1,16 @@
 // Every word of every page, on screen and in print, words in drawings included: at least 7 : 1 against what lies behind it (WCAG 2.2, 1.4.6).
-import { mkdtemp } from "node:fs/promises";
-import os from "node:os";
 import path from "node:path";
 import type { Browser, Page } from "puppeteer";
-import { register } from "tsx/esm/api";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { computeProject } from "../../src/build/compute.ts";
-import { readContent } from "../../src/build/content.ts";
-import { renderPages } from "../../src/5-pages/index.ts";
 import { startBrowser } from "../../src/6-print/browser.ts";
-import { fixtureBooklet } from "../5-pages/fixture.ts";
+import { renderDemoPages } from "../fixtures/demo-pages.ts";
 
-// Eleventy loads its configuration by itself, past the test runner: the sources must be readable for plain Node too.
-register();
-
-const root = path.resolve(import.meta.dirname, "../..");
 let browser: Browser;
 let folder: string;
 let files: readonly string[];
 
 beforeAll(async () => {
-  folder = await mkdtemp(path.join(os.tmpdir(), "benchleaf-contrast-"));
-  // Variants are left out: they have the same pages as their demo, with other numbers.
-  const demos = (await Promise.all((await readContent(path.join(root, "content"))).map((project) => computeProject(project)))).flatMap((computed) => computed.booklets.slice(0, 1));
-  const listed = [{ project: "old", title: "Old", summary: "", state: "stale" as const }];
-  const rendered = await renderPages({ booklets: [fixtureBooklet(), ...demos], listed, output: folder, withPrints: true });
-  files = rendered.files.filter((file) => file.endsWith(".html"));
+  ({ folder, files } = await renderDemoPages());
   const started = await startBrowser();
   if ("missing" in started) throw new Error(started.missing);
   browser = started.browser;

@@ -1,21 +1,12 @@
 // Pages in a browser: accessibility rules, narrow windows, overlapping text, the keyboard, and drawings at true size in print.
-import { mkdtemp, readFile } from "node:fs/promises";
+import { readFile } from "node:fs/promises";
 import { createRequire } from "node:module";
-import os from "node:os";
 import path from "node:path";
 import type { Browser, Page } from "puppeteer";
-import { register } from "tsx/esm/api";
 import { afterAll, beforeAll, expect, test } from "vitest";
-import { computeProject } from "../../src/build/compute.ts";
-import { readContent } from "../../src/build/content.ts";
-import { renderPages } from "../../src/5-pages/index.ts";
 import { startBrowser } from "../../src/6-print/browser.ts";
-import { fixtureBooklet } from "../5-pages/fixture.ts";
+import { renderDemoPages } from "../fixtures/demo-pages.ts";
 
-// Eleventy loads its configuration by itself, past the test runner: the sources must be readable for plain Node too.
-register();
-
-const root = path.resolve(import.meta.dirname, "../..");
 const axeSource = await readFile(createRequire(import.meta.url).resolve("axe-core/axe.min.js"), "utf8");
 
 let browser: Browser;
@@ -23,13 +14,7 @@ let folder: string;
 let files: readonly string[];
 
 beforeAll(async () => {
-  folder = await mkdtemp(path.join(os.tmpdir(), "benchleaf-browser-"));
-  // Variants are left out: they have the same pages as their demo, with other numbers.
-  const demos = (await Promise.all((await readContent(path.join(root, "content"))).map((project) => computeProject(project)))).flatMap((computed) => computed.booklets.slice(0, 1));
-  const booklets = [fixtureBooklet(), ...demos];
-  const listed = booklets.map(({ definition }) => ({ project: definition.project, title: definition.title, summary: definition.summary, state: "fresh" as const }));
-  const rendered = await renderPages({ booklets, listed: [...listed, { project: "old", title: "Old", summary: "", state: "stale" }], output: folder, withPrints: true });
-  files = rendered.files.filter((file) => file.endsWith(".html"));
+  ({ folder, files } = await renderDemoPages());
   const started = await startBrowser();
   if ("missing" in started) throw new Error(started.missing);
   browser = started.browser;

@@ -3,12 +3,9 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { breachesOf } from "../../src/2-model/sewing/laws.ts";
 import type { Model } from "../../src/2-model/types.ts";
-import { drawPart } from "../../src/4-figures/part.ts";
-import { findCollisions } from "../../src/4-figures/place.ts";
-import { fullColumn } from "../../src/4-figures/scale.ts";
-import { flatItems, sceneBox, smallestType } from "../../src/4-figures/scene.ts";
 import { drawings } from "../../src/4-figures/link-stitch.ts";
 import { addLengths, isLess, multiplyLength, toMillimetres } from "../../src/units/length.ts";
+import { expectSoundDrawings } from "../fixtures/figure-laws.ts";
 import { linkStitchDefinition, linkStitchInput, linkStitchModel } from "../fixtures/link-stitch.ts";
 
 interface Book {
@@ -106,22 +103,7 @@ describe("the figures of every link stitch that can be made", () => {
       const input = linkStitchInput(linkStitchDefinition(text, { units }));
       if (!input) return;
       made += 1;
-      const figures = [...Object.values(drawings.figures).flatMap((draw) => draw(input) ?? []), ...input.model.parts.map((part) => drawPart(input, part))];
-      for (const figure of figures) {
-        expect(findCollisions(figure.items).map((collision) => `${figure.id}: ${collision}`)).toEqual([]);
-        expect(figure.caption).toMatch(/\d:\d|not to scale/);
-        for (const item of flatItems(figure.items)) if (item.kind === "text") expect(item.size).toBeGreaterThanOrEqual(smallestType);
-        const box = sceneBox(figure.items)!;
-        expect(box.right - box.left + 3, figure.id).toBeLessThanOrEqual(fullColumn);
-        expect(box.bottom - box.top + 3, figure.id).toBeLessThanOrEqual(200);
-      }
-      for (const draw of Object.values(drawings.templates)) {
-        const template = draw(input);
-        if (template) expect(findCollisions(template.items).map((collision) => `${template.id}: ${collision}`)).toEqual([]);
-      }
-      const named = input.plan.steps.map(({ figure }) => figure).filter((id) => id !== null);
-      expect(named.filter((id) => !figures.some((figure) => figure.id === id))).toEqual([]);
-      for (const text_ of input.plan.steps.flatMap((step) => [...step.action, step.check, ...step.sizes.map((size) => size.text)])) expect(text_).not.toMatch(/NaN|undefined|Infinity/);
+      expectSoundDrawings(input, drawings);
     }), { numRuns: 25 });
     expect(made, "books that could be made").toBeGreaterThan(6);
   });
