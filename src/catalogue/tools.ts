@@ -38,7 +38,7 @@ export const tools = {
   press: { name: "finishing press", note: "or two boards and two clamps" },
   tape: { name: "removable tape", note: "" },
   needle: { name: "sewing needle", note: "blunt, its eye just wide enough for the thread" },
-  curvedNeedle: { name: "curved needle", note: "blunt; a straight one can be bent in a flame by somebody who has done it before" },
+  curvedNeedle: { name: "curved needle", note: "blunt; sold curved" },
   beeswax: { name: "beeswax", note: "not needed for thread that is waxed already" },
 } as const satisfies Record<string, CatalogueTool>;
 
