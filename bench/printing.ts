@@ -31,7 +31,7 @@ export async function benchPrinting([count = "40"]: readonly string[]): Promise<
   }
 }
 
-/** Copies of the demos, one after the other, the first height of each grown by a millimetre or a sixteenth of an inch for each round. */
+/** Copies of the demos, one after the other, the first height of each a millimetre less, or a sixteenth of an inch more, for each round: a book grown further may not come out of its sheets. */
 async function makeProjects(content: string, count: number): Promise<void> {
   const demos = (await readdir(path.join(root, "content"))).sort();
   for (let made = 0; made < count; made += 1) {
@@ -41,7 +41,7 @@ async function makeProjects(content: string, count: number): Promise<void> {
     await cp(path.join(root, "content", demo), target, { recursive: true });
     const file = path.join(target, "project.yaml");
     const text = await readFile(file, "utf8");
-    await writeFile(file, text.replace(/height: (\d+)(?: \d+\/\d+)? (mm|in)/, (_, size: string, unit: string) => (unit === "mm" ? `height: ${Number(size) + round} mm` : `height: ${size} ${1 + round}/16 in`)));
+    await writeFile(file, text.replace(/height: (\d+)(?: \d+\/\d+)? (mm|in)/, (_, size: string, unit: string) => (unit === "mm" ? `height: ${Number(size) - round} mm` : `height: ${size} ${1 + round}/16 in`)));
   }
 }
 
