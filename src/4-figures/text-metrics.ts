@@ -29,6 +29,7 @@ export function textRuns(text: string): readonly TextRun[] {
 
 /** Width in millimetres of a label set at `size` millimetres, kerning left out (it changes labels by less than 2 %). */
 export function measureText(text: string, size: number, weight: FontWeight = 400): number {
+  if (!text.includes("\u2044")) return (plainWidth(weight, text) * size) / 1000;
   const face = faceAdvances[weight];
   const widths = textRuns(text).map((run) => (run.fraction ? fractionWidth(face, run.text) : plainWidth(weight, run.text)));
   return (widths.reduce((sum, width) => sum + width, 0) * size) / 1000;
@@ -42,7 +43,10 @@ function tableOf(face: FaceAdvances): ReadonlyMap<string, number> {
 
 function plainWidth(weight: FontWeight, text: string): number {
   // A character outside the face comes from some other font: taken as wide as the widest letter, so that it cannot collide.
-  return [...text].reduce((sum, character) => sum + (tables[weight].get(character) ?? 850), 0);
+  const table = tables[weight];
+  let sum = 0;
+  for (const character of text) sum += table.get(character) ?? 850;
+  return sum;
 }
 
 function fractionWidth(face: FaceAdvances, text: string): number {

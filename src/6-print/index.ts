@@ -5,8 +5,8 @@ import path from "node:path";
 import type { Browser } from "puppeteer";
 import { firstLine, startBrowser } from "./browser.ts";
 import type { StartedBrowser } from "./browser.ts";
-import { foldPdf } from "./fold/fold-pdf.ts";
-import { mendPdf } from "./pdf/mend-pdf.ts";
+import { startFinishers } from "./finishers.ts";
+import type { Finishers } from "./finishers.ts";
 import { openTab } from "./print-tab.ts";
 import type { PrintTab } from "./print-tab.ts";
 import type { PrintJob, PrintResult } from "./types.ts";
@@ -29,6 +29,7 @@ export interface PrintOptions {
  */
 export async function printPages(jobs: Iterable<PrintJob> | AsyncIterable<PrintJob>, options: PrintOptions): Promise<readonly PrintResult[]> {
   const started = await (options.start ?? startBrowser)();
+  const finishers = startFinishers(options.tabs);
   const results: PrintResult[] = [];
   // One iterator for all tabs: each takes the next job when it is free.
   const waiting = Symbol.asyncIterator in jobs ? jobs[Symbol.asyncIterator]() : jobs[Symbol.iterator]();
@@ -39,7 +40,7 @@ export async function printPages(jobs: Iterable<PrintJob> | AsyncIterable<PrintJ
     for (let next = await waiting.next(); !next.done; next = await waiting.next()) {
       const job = next.value;
       const index = taken++;
-      results[index] = "missing" in started ? { job, pages: 0, loaded: [], milliseconds: 0, failure: started.missing } : await printJob(started.browser, tab, job, options.folder);
+      results[index] = "missing" in started ? { job, pages: 0, loaded: [], milliseconds: 0, failure: started.missing } : await printJob({ browser: started.browser, finishers }, tab, job, options.folder);
       done += 1;
       options.onProgress(done, job);
     }
@@ -47,6 +48,7 @@ export async function printPages(jobs: Iterable<PrintJob> | AsyncIterable<PrintJ
   try {
     await Promise.all(Array.from({ length: Math.max(1, options.tabs) }, work));
   } finally {
+    await finishers.close();
     if (!("missing" in started)) await started.browser.close().catch(() => undefined);
   }
   return results;
@@ -58,15 +60,18 @@ interface TabInUse {
   folder: string;
 }
 
-async function printJob(browser: Browser, inUse: TabInUse, job: PrintJob, givenFolder: string | undefined): Promise<PrintResult> {
+interface Machines {
+  readonly browser: Browser;
+  readonly finishers: Finishers;
+}
+
+async function printJob({ browser, finishers }: Machines, inUse: TabInUse, job: PrintJob, givenFolder: string | undefined): Promise<PrintResult> {
   const begin = performance.now();
   const result = (pages: number, failure: string | null, loaded: readonly string[] = []): PrintResult => ({ job, pages, loaded, milliseconds: performance.now() - begin, failure });
   try {
     const folder = realpathSync(givenFolder ?? folderOf(job.html));
     const { pdf: raw, words, loaded } = await (await tabFor(browser, inUse, folder)).print(job.html);
-    const metadata = { title: job.title, author: job.author, language: job.language, isTemplate: job.purpose === "template", isFolded: false };
-    const mended = await mendPdf(raw, metadata, { html: job.html, pdf: job.pdf, folder }, words);
-    const { pdf, pages } = job.fold ? await foldPdf(mended.pdf, job.fold, { ...metadata, isFolded: true }) : mended;
+    const { pdf, pages } = await finishers.finish({ job, folder, pdf: raw, words });
     await writeWhole(job.pdf, pdf);
     return result(pages, null, loaded);
   } catch (cause) {

@@ -1,5 +1,5 @@
 // What stands on the cards of a step, as blocks that know their height at any width: from the step as printed in the handout.
-import { cardGaps, cardTypes, countLines, lineWidthOf } from "./card-type.ts";
+import { cardGaps, cardTypes, countLines, lineCounter, lineWidthOf } from "./card-type.ts";
 import type { CardType } from "./card-type.ts";
 import { escapeHtml, printedText } from "../printed-text.ts";
 import type { CautionView, StepView } from "../step-view.ts";
@@ -37,15 +37,19 @@ function factsOf({ tools, parts, adhesive }: StepView): readonly CardBlock[] {
   ];
   if (facts.length === 0) return [];
   const html = facts.map(({ label, text }) => `<div><dt>${label}</dt> <dd>${printedText(text)}</dd></div>`).join(" ");
-  return [{ kind: "facts", isFirst: true, html: `<dl class="card-facts">${html}</dl>`, heightAt: (width) => facts.reduce((sum, { label, text }) => sum + linesHigh(`${label} ${text}`, width, cardTypes.small, 600), 0) }];
+  const heights = facts.map(({ label, text }) => linesHigh(`${label} ${text}`, cardTypes.small, 600));
+  return [{ kind: "facts", isFirst: true, html: `<dl class="card-facts">${html}</dl>`, heightAt: (width) => heights.reduce((sum, heightAt) => sum + heightAt(width), 0) }];
 }
 
 function cautionBlocks(caution: CautionView, width: number, tallest: number): readonly CardBlock[] {
-  const block = (text: string, html: string): CardBlock => ({
-    kind: "caution", isFirst: true,
-    html: `<div class="card-caution caution-${caution.signal.toLowerCase()}" role="note"><p class="signal">${caution.injury ? alertSign : ""}<strong>${caution.signal}</strong></p><div class="caution-text">${html}</div></div>`,
-    heightAt: (room) => countLines(text, room - signalRoom - 4 * cardGaps.box, cardTypes.caution, 600) * cardTypes.caution.line + 2 * cardGaps.box,
-  });
+  const block = (text: string, html: string): CardBlock => {
+    const textAt = linesHigh(text, cardTypes.caution, 600);
+    return {
+      kind: "caution", isFirst: true,
+      html: `<div class="card-caution caution-${caution.signal.toLowerCase()}" role="note"><p class="signal">${caution.injury ? alertSign : ""}<strong>${caution.signal}</strong></p><div class="caution-text">${html}</div></div>`,
+      heightAt: (room) => textAt(room - signalRoom - 4 * cardGaps.box) + 2 * cardGaps.box,
+    };
+  };
   const whole = block(plainOf(caution.html), caution.html);
   return whole.heightAt(width) <= tallest ? [whole] : divide(plainOf(caution.html), (text) => block(text, printedText(text)), width, tallest);
 }
@@ -75,7 +79,7 @@ function tableBlocks({ caption, columns, rows }: NonNullable<StepView["table"]>,
   const widths = sum <= width ? natural : natural.map((each) => (each * width) / sum);
   const rowHigh = (row: readonly string[]): number => Math.max(...row.map((cell, index) => countLines(cell, widths[index]! - 5, type, 600))) * type.line + 0.4;
   const tableWidth = widths.reduce((all, each) => all + each, 0);
-  const headHigh = linesHigh(caption, tableWidth, type, 600) + rowHigh(columns);
+  const headHigh = linesHigh(caption, type, 600)(tableWidth) + rowHigh(columns);
   const pieces: (readonly string[])[][] = [[]];
   let used = headHigh;
   for (const row of rows) {
@@ -96,11 +100,14 @@ function tableBlocks({ caption, columns, rows }: NonNullable<StepView["table"]>,
 }
 
 function actionBlocks(line: string, letter: string, width: number, tallest: number): readonly CardBlock[] {
-  return divide(line, (text, index) => ({
-    kind: "action", isFirst: false,
-    html: `<p class="card-action"><span class="card-letter">${index === 0 ? `${letter}.` : ""}</span> <span class="card-words">${printedText(text)}</span></p>`,
-    heightAt: (room) => linesHigh(text, room - cardGaps.marker, cardTypes.action),
-  }), width, tallest);
+  return divide(line, (text, index) => {
+    const textAt = linesHigh(text, cardTypes.action);
+    return {
+      kind: "action", isFirst: false,
+      html: `<p class="card-action"><span class="card-letter">${index === 0 ? `${letter}.` : ""}</span> <span class="card-words">${printedText(text)}</span></p>`,
+      heightAt: (room) => textAt(room - cardGaps.marker),
+    };
+  }, width, tallest);
 }
 
 /** The author's own text paragraph by paragraph; one that no card holds is divided and loses its emphasis. */
@@ -113,23 +120,25 @@ function textBlocks(html: string, width: number, tallest: number): readonly Card
 }
 
 function checkBlock(text: string): CardBlock {
+  const textAt = linesHigh(`Right when ${text}`, cardTypes.action);
   return {
     kind: "check", isFirst: false,
     html: `<p class="card-check"><span class="label">Right when</span> ${printedText(text)}</p>`,
-    heightAt: (width) => linesHigh(`Right when ${text}`, width - cardGaps.marker, cardTypes.action),
+    heightAt: (width) => textAt(width - cardGaps.marker),
   };
 }
 
 function waitBlock({ length, kind, text }: NonNullable<StepView["wait"]>): CardBlock {
+  const [headAt, textAt] = [linesHigh(`Wait ${length} ${kind}`, cardTypes.action, 600), linesHigh(text, cardTypes.caution)];
   return {
     kind: "wait", isFirst: false,
     html: `<div class="card-wait"><p><strong>Wait ${printedText(length)}</strong> ${kind}</p><p class="card-wait-how">${printedText(text)}</p></div>`,
-    heightAt: (width) => linesHigh(`Wait ${length} ${kind}`, width - 6, cardTypes.action, 600) + linesHigh(text, width - 6, cardTypes.caution) + 2 * cardGaps.box,
+    heightAt: (width) => headAt(width - 6) + textAt(width - 6) + 2 * cardGaps.box,
   };
 }
 
 function paragraph(kind: "before" | "text", text: string, type: CardType, isFirst: boolean, html = printedText(text)): CardBlock {
-  return { kind, isFirst, html: `<p class="card-${kind === "text" ? "own" : kind}">${html}</p>`, heightAt: (width) => linesHigh(text, width, type, 600) };
+  return { kind, isFirst, html: `<p class="card-${kind === "text" ? "own" : kind}">${html}</p>`, heightAt: linesHigh(text, type, 600) };
 }
 
 /** A text in as many blocks as it takes for each to fit a card: sentence by sentence, and word by word where one sentence is too long. */
@@ -146,8 +155,10 @@ function divide(text: string, make: (text: string, index: number) => CardBlock, 
   return pieces.map(make);
 }
 
-function linesHigh(text: string, width: number, type: CardType, weight: 400 | 600 = 400): number {
-  return countLines(text, width, type, weight) * type.line;
+/** Height of a text at any width. */
+function linesHigh(text: string, type: CardType, weight: 400 | 600 = 400): (width: number) => number {
+  const linesAt = lineCounter(text, type, weight);
+  return (width) => linesAt(width) * type.line;
 }
 
 /** a, b … z, as a list has them. */

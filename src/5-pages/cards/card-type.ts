@@ -47,13 +47,21 @@ const careful = 0.975;
 
 /** How many lines a text takes in a room of this width; words are broken at blanks only. */
 export function countLines(text: string, width: number, type: CardType, weight: FontWeight = 400): number {
+  return lineCounter(text, type, weight)(width);
+}
+
+/** The same for a text that is tried at many widths: its words are measured once. */
+export function lineCounter(text: string, type: CardType, weight: FontWeight = 400): (width: number) => number {
   const size = type.points * millimetresPerPoint;
-  const room = width * careful;
   const blank = measureText(" ", size, weight);
+  const words = text.split(/[ \n]+/).filter((each) => each !== "").map((word) => measureText(word, size, weight));
+  return (width) => countWords(words, blank, width * careful);
+}
+
+function countWords(words: readonly number[], blank: number, room: number): number {
   let lines = 1;
   let used = 0;
-  for (const word of text.split(/[ \n]+/).filter((each) => each !== "")) {
-    const wide = measureText(word, size, weight);
+  for (const wide of words) {
     if (used > 0 && used + blank + wide > room) {
       lines += 1;
       used = 0;

@@ -1,5 +1,5 @@
 // Blocks and a drawing onto as few cards as hold them: the drawing beside the actions where it can, cautions always first.
-import { cardGaps, cardTypes, countLines } from "./card-type.ts";
+import { cardGaps, cardTypes, lineCounter } from "./card-type.ts";
 import type { CardBlock } from "./card-blocks.ts";
 
 /** A drawing to be placed: its size as drawn, in millimetres, and the words below it. */
@@ -73,21 +73,23 @@ function fitCard(blocks: readonly CardBlock[], figure: CardFigure | null, room: 
 }
 
 function placeBelow(text: number, { width, height, caption }: CardFigure, room: Room): FigurePlace | null {
-  const left = room.height - text - (text === 0 ? 0 : cardGaps.block) - captionHeight(caption, room.width);
+  const left = room.height - text - (text === 0 ? 0 : cardGaps.block) - captionHeight(caption)(room.width);
   const factor = downToHundredth(Math.min(resizeLimits.most, room.width / width, left / height));
   return factor > 0 ? { at: "below", factor } : null;
 }
 
 /** Captions under a drawing are as wide as it, those of a drawing below the text as wide as the card. */
-function captionHeight(caption: string, width: number): number {
-  return 1 + countLines(caption, width, cardTypes.caption) * cardTypes.caption.line;
+function captionHeight(caption: string): (width: number) => number {
+  const linesAt = lineCounter(caption, cardTypes.caption);
+  return (width) => 1 + linesAt(width) * cardTypes.caption.line;
 }
 
 /** The largest drawing beside which the text still fits. */
 function placeBeside(blocks: readonly CardBlock[], { width, height, caption }: CardFigure, room: Room): FigurePlace | null {
   const largest = Math.min(resizeLimits.most, (room.width - cardGaps.column - narrowestText) / width, room.height / height);
+  const captionAt = captionHeight(caption);
   for (let factor = downToHundredth(largest); factor >= resizeLimits.least; factor = downToHundredth(factor - 0.02)) {
-    const fitsItself = height * factor + captionHeight(caption, width * factor) <= room.height;
+    const fitsItself = height * factor + captionAt(width * factor) <= room.height;
     if (fitsItself && heightOf(blocks, room.width - cardGaps.column - width * factor) <= room.height) return { at: "beside", factor };
   }
   return null;

@@ -52,7 +52,7 @@ export function groupUnits(operations: readonly Operation[]): readonly Unit[] {
   const levels: Level[] = [];
   const marks: (string | null)[] = [];
   let level: Level = { matrix: [1, 0, 0, 1, 0, 0], clip: null, state: "" };
-  let open: { kind: "text" | "path"; operations: Operation[]; points: [number, number][] } | null = null;
+  let open: { kind: "text" | "path"; operations: Operation[]; box: Box | null } | null = null;
   let clips = false;
   const markNow = (): string | null => marks.findLast((mark) => mark !== null) ?? null;
   const paint = (kind: PaintedUnit["kind"], painted: readonly Operation[], box: Box | null): void => {
@@ -63,28 +63,28 @@ export function groupUnits(operations: readonly Operation[]): readonly Unit[] {
     const { operator } = operation;
     if (open?.kind === "text") {
       open.operations.push(operation);
-      if (operator === "Tm") open.points.push(apply(level.matrix, numbersOf(operation)[4]!, numbersOf(operation)[5]!));
+      if (operator === "Tm") open.box = extend(open.box, level.matrix, numbersOf(operation).slice(4));
       if (operator !== "ET") continue;
       // A heading that moved to the next page leaves a text without letters behind.
-      if (open.operations.some((each) => textShowing.has(each.operator))) paint("text", open.operations, boxOf(open.points));
+      if (open.operations.some((each) => textShowing.has(each.operator))) paint("text", open.operations, open.box);
       open = null;
     } else if (pathOperators.has(operator)) {
-      open ??= { kind: "path", operations: [], points: [] };
+      open ??= { kind: "path", operations: [], box: null };
       open.operations.push(operation);
-      open.points.push(...pointsOf(operation).map(([x, y]) => apply(level.matrix, x, y)));
+      open.box = extend(open.box, level.matrix, coordinatesOf(operation));
     } else if (open !== null && (operator === "W" || operator === "W*")) {
       open.operations.push(operation);
       clips = true;
     } else if (open !== null && pathEnds.has(operator)) {
       open.operations.push(operation);
-      const box = boxOf(open.points);
+      const { box } = open;
       if (operator === "n") units.push({ kind: "state", operations: open.operations });
       else paint("path", open.operations, box);
       if (clips) level = { ...level, clip: level.clip === null ? box : box === null ? level.clip : intersection(level.clip, box) };
       open = null;
       clips = false;
     } else if (operator === "BT") {
-      open = { kind: "text", operations: [operation], points: [] };
+      open = { kind: "text", operations: [operation], box: null };
     } else if (operator === "BDC" || operator === "BMC") {
       marks.push(markOf(operation));
     } else if (operator === "EMC") {
@@ -112,22 +112,25 @@ function markOf({ operands }: Operation): string | null {
   return at < 0 ? null : (operands[at + 1] ?? null);
 }
 
-function pointsOf(operation: Operation): readonly [number, number][] {
+/** x and y of each point in turn. */
+function coordinatesOf(operation: Operation): readonly number[] {
   const numbers = numbersOf(operation);
-  if (operation.operator === "re") {
-    const [x, y, width, height] = numbers as unknown as [number, number, number, number];
-    return [[x, y], [x + width, y], [x + width, y + height], [x, y + height]];
-  }
-  return Array.from({ length: numbers.length / 2 }, (_, i) => [numbers[2 * i]!, numbers[2 * i + 1]!]);
+  if (operation.operator !== "re") return numbers;
+  const [x, y, width, height] = numbers as unknown as [number, number, number, number];
+  return [x, y, x + width, y, x + width, y + height, x, y + height];
 }
 
-function boxOf(points: readonly [number, number][]): Box | null {
-  if (points.length === 0) return null;
-  const xs = points.map(([x]) => x);
-  const ys = points.map(([, y]) => y);
-  const least = (numbers: readonly number[]): number => numbers.reduce((a, b) => Math.min(a, b));
-  const most = (numbers: readonly number[]): number => numbers.reduce((a, b) => Math.max(a, b));
-  return { left: least(xs), right: most(xs), low: least(ys), high: most(ys) };
+/** The box grown to hold these points too; a page has tens of thousands, so none is kept. */
+function extend(box: Box | null, matrix: Matrix, coordinates: readonly number[]): Box | null {
+  let [left, right, low, high] = box === null ? [Infinity, -Infinity, Infinity, -Infinity] : [box.left, box.right, box.low, box.high];
+  for (let i = 0; i + 1 < coordinates.length; i += 2) {
+    const [x, y] = apply(matrix, coordinates[i]!, coordinates[i + 1]!);
+    left = Math.min(left, x);
+    right = Math.max(right, x);
+    low = Math.min(low, y);
+    high = Math.max(high, y);
+  }
+  return left <= right ? { left, right, low, high } : box;
 }
 
 function intersection(a: Box, b: Box): Box {
