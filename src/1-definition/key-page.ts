@@ -111,7 +111,7 @@ function propertiesOf(schema: JsonSchema): Readonly<Record<string, JsonSchema>> 
 /** What a key is for, without the limits and the default that have columns of their own. */
 function aboutOf(schema: JsonSchema): { readonly words: string; readonly limits: string; readonly fallback: string } {
   const full = String(schema["description"] ?? formsOf(schema).find((form) => form["description"])?.["description"] ?? "");
-  const limits = /Between (.+?) and (.+?)\.(?= |$)/.exec(full);
+  const limits = /Between ([\d.]+(?: mm)?) and ([\d.]+(?: mm)?)\.(?= |$)/.exec(full);
   const fallback = / ?Default: (.+)\.$/.exec(full);
   const words = full.replace(limits?.[0] ?? "", "").replace(fallback?.[0] ?? "", "").replace(/ {2,}/g, " ").trim();
   return { words, limits: limits ? `${limits[1]!.replace(/ mm$/, "")} to ${limits[2]!}` : "", fallback: fallback?.[1] ?? "" };

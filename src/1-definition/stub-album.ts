@@ -149,7 +149,7 @@ export const bindingDefinition = {
     closure: { about: "Holds the ribbons of the closure.", usual: "pva" },
   },
   steps: [
-    "check-print", "cut-card", "mark-scores", "score-card", "fold-card", "close-stubs", "cut-parts", "cut-hinge", "mark-cloth", "glue-strips", "cut-corners", "turn-in", "tape-joints",
-    "attach-closure", "line-boards", "join-boards", "mark-holes", "pierce-holes", "fasten-posts", "attach-bookmark", "glue-floor", "mount-pages", "finish",
+    "check-print", "cut-card", "mark-scores", "score-card", "fold-card", "close-stubs", "cut-parts", "cut-hinge", "mark-cloth", "glue-strips", "cut-corners", "turn-in", "attach-closure",
+    "line-boards", "tape-joints", "join-boards", "mark-holes", "pierce-holes", "fasten-posts", "attach-bookmark", "glue-floor", "mount-pages", "finish",
   ],
 } as const satisfies BindingDefinition<"stub-album">;

@@ -72,7 +72,7 @@ export function findGrainFaults(parts: readonly Part[], definition: Definition):
   if (unknown.length > 0) {
     found.push({
       code: "grain-unknown", severity: "note", where: "materials", path: "materials",
-      message: `the grain is not known of: ${unknown.join(", ")}`,
+      message: `the grain is not known of: ${unknown.join("; ")}`,
       consequence: "a part cut across the grain warps or cracks at the fold",
       remedy: "bend each sheet both ways and mark the easier way: that is the grain; let it run along the height of every part",
     });

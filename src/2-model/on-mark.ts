@@ -36,7 +36,7 @@ export function findMovedSizes(sizes: readonly GoverningSize[], ledger: Ledger, 
     code: "put-on-mark", severity: "note", where: name, path,
     message: `the ${name} is written as ${printThickness(written, units)}, which lies between two marks of the ruler; ${printThickness(ledger.length(name), units)} is used`,
     consequence: "marks fall on the ruler, equal spaces are equal, and all sizes follow from the one used",
-    remedy: "nothing to do; to have another size, write it on a mark, or choose a finer step under \"units\"",
+    remedy: "nothing, where this size will do; for another one write it on a mark, or choose a finer step under \"units\"",
   }));
 }
 

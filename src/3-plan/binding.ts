@@ -61,6 +61,8 @@ export interface DraftStep {
     /** The step in which what it cuts to is measured off the work; nothing where the sizes are known from the start. */
     readonly after?: string;
   };
+  /** Parts that it cuts to what it measures itself. A class gets them out of its cut plans all the same, in the sizes printed. */
+  readonly cutsMeasured?: readonly string[];
   readonly figure: string;
   readonly check: string;
   readonly mistake: { readonly sign: string; readonly repair: string };

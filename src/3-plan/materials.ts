@@ -11,7 +11,7 @@ import { listInWords } from "./wording.ts";
 import type { Wording } from "./wording.ts";
 
 /** Materials sold by length: their quantity is a total length, not a number of pieces. */
-const soldByLength: ReadonlySet<string> = new Set(["hinge tape", "ribbon", "thread", "tape", "endband"]);
+export const soldByLength: ReadonlySet<string> = new Set(["hinge tape", "ribbon", "thread", "tape", "endband"]);
 
 /** What to buy or have, one entry for each material and adhesive that this book uses. */
 export function listMaterials(definition: Definition, model: Model, cutList: readonly CutItem[], steps: readonly Step[], say: Wording, drafts: readonly DraftStep[] = []): readonly MaterialNeed[] {

@@ -2,6 +2,7 @@
 import type { Definition } from "../1-definition/types.ts";
 import type { Prose } from "./prose.ts";
 import type { Step } from "./types.ts";
+import { capital } from "./wording.ts";
 
 /**
  * Puts the author's changes into the steps and numbers them. References to other steps in generated text were made with the binding's own
@@ -21,11 +22,16 @@ export function applyStepChanges(steps: readonly Step[], definition: Definition,
     all.splice(at, 0, {
       id: added.id, n: 0, stage: all[at - 1]!.stage, title: added.title, action: [], sizes: [], table: null, parts: [], tools: [],
       minutes: added.minutes, before: "", adhesive: null, cautions: [], ownCautions: added.cautions.map(prose.fill), figure: null,
-      picture: added.picture, check: added.check ?? "", mistake: null, wait: null, tip: null, ownText: prose.fill(added.text),
+      picture: added.picture, check: added.check ? sentence(added.check) : "", mistake: null, wait: null, tip: null, ownText: prose.fill(added.text),
     });
   }
   const newNumber = new Map(all.flatMap((step, index) => (step.n > 0 ? [[step.n, index + 1] as const] : [])));
   return all.map((step, index) => renumber({ ...step, n: index + 1 }, newNumber));
+}
+
+/** An author's check as a sentence, like the ones of the binding. */
+function sentence(text: string): string {
+  return capital(text) + (/[.!?…]$/.test(text) ? "" : ".");
 }
 
 function renumber(step: Step, newNumber: ReadonlyMap<number, number>): Step {

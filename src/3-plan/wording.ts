@@ -10,6 +10,8 @@ export interface Wording {
   thickness(length: Length): string;
   /** A size or thickness that the hand can only come near: "about" stands before it once. */
   about(printed: string): string;
+  /** What was computed finer than the ruler's marks, and where it comes on them: "about 84.39 mm, on the ruler about 84.5 mm". */
+  onRuler(length: Length): string;
   /** Height × width. */
   sizes(height: Length, width: Length): string;
   /** The number alone, for tables whose caption names the unit. */
@@ -20,9 +22,14 @@ export interface Wording {
 
 /** The wording of a project: its unit, its ruler's marks, and the other unit behind where that is asked for. */
 export function wordingFor(units: Units): Wording {
+  const about = (printed: string): string => (printed.startsWith("about") ? printed : `about ${printed}`);
   return {
     size: (length) => printLength(length, units),
-    about: (printed) => (printed.startsWith("about") ? printed : `about ${printed}`),
+    about,
+    onRuler: (length) => {
+      const [fine, onMarks] = [about(printThickness(length, units)), about(printLength(length, units))];
+      return fine === onMarks ? fine : `${fine}, on the ruler ${onMarks}`;
+    },
     thickness: (length) => printThickness(length, units),
     sizes: (height, width) => printSizes(height, width, units),
     number: (length) => printNumberOnly(length, units),

@@ -9,7 +9,7 @@ import type { Pen } from "./line-kinds.ts";
 import type { PathItem, SceneItem, TextItem } from "./scene.ts";
 import { sceneBox } from "./scene.ts";
 import type { LineKind } from "./types.ts";
-import { textRuns } from "./text-metrics.ts";
+import { fractionPull, textRuns } from "./text-metrics.ts";
 
 /** What the SVG of a scene carries besides its shapes. */
 export interface SvgOptions {
@@ -104,7 +104,7 @@ function writePath(item: PathItem, pen: Pen): string {
 
 function writeText(item: TextItem): string {
   const runs = textRuns(item.text);
-  const content = runs.map((run) => (run.fraction ? `<tspan class="frac" style="font-feature-settings:'frac'">${run.text}</tspan>` : escapeText(run.text))).join("");
+  const content = runs.map((run) => (run.fraction ? `<tspan class="frac" style="font-feature-settings:'frac';word-spacing:-${fractionPull}em">${run.text}</tspan>` : escapeText(run.text))).join("");
   const [x, y] = [number(item.at.x), number(item.at.y)];
   const turn = item.angle === 90 ? ` transform="rotate(-90 ${x} ${y})"` : "";
   const weight = item.weight === 400 ? "" : ` font-weight="${item.weight}"`;

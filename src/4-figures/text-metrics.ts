@@ -16,15 +16,21 @@ export function inkOf(text: string): { readonly above: number; readonly below: n
   return /^[0-9\u2044.\u2212\u00a0 A-PR-Z]*$/.test(text) ? { above: 0.69, below: 0.03 } : { above: 0.74, below: 0.23 };
 }
 
-/** A run of text that is set in one way: a fraction (`3⁄4`) or plain text. */
+/**
+ * How much nearer a fraction stands to its whole number than a blank would put it, in parts of the type size. The text keeps its blank, so that
+ * a reader of screen or PDF says "18 3/4"; `.frac` of `booklet.css` does the same to the pages.
+ */
+export const fractionPull = 0.12;
+
+/** A run of text that is set in one way: a fraction, with the blank behind its whole number (`3⁄4`), or plain text. */
 export interface TextRun {
   readonly text: string;
   readonly fraction: boolean;
 }
 
-/** Cuts a label into plain text and fractions (digits, U+2044, digits). */
+/** Cuts a label into plain text and fractions (digits, U+2044, digits; before them the blank behind a whole number). */
 export function textRuns(text: string): readonly TextRun[] {
-  return text.split(/(\d+\u2044\d+)/).flatMap((piece) => (piece === "" ? [] : [{ text: piece, fraction: piece.includes("\u2044") }]));
+  return text.split(/((?:(?<=\d)\u00a0)?\d+\u2044\d+)/).flatMap((piece) => (piece === "" ? [] : [{ text: piece, fraction: piece.includes("\u2044") }]));
 }
 
 /** Width in millimetres of a label set at `size` millimetres, kerning left out (it changes labels by less than 2 %). */
@@ -50,7 +56,8 @@ function plainWidth(weight: FontWeight, text: string): number {
 }
 
 function fractionWidth(face: FaceAdvances, text: string): number {
-  const [above, below] = text.split("\u2044") as [string, string];
+  const [above, below] = text.trimStart().split("\u2044") as [string, string];
+  const blank = text === text.trimStart() ? 0 : face.advances[[...face.characters].indexOf("\u00a0")]! - fractionPull * 1000;
   const digits = (figures: string, widths: readonly number[]): number => [...figures].reduce((sum, digit) => sum + widths[Number(digit)]!, 0);
-  return digits(above, face.numerators) + face.advances[[...face.characters].indexOf("\u2044")]! + digits(below, face.denominators);
+  return blank + digits(above, face.numerators) + face.advances[[...face.characters].indexOf("\u2044")]! + digits(below, face.denominators);
 }

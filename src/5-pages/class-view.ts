@@ -106,7 +106,7 @@ export function viewClass({ definition, plan, drawings }: Booklet, room?: Figure
       { label: "Timetable", text: own.timetable.verdict },
       { label: "To spend", text: own.costs.toSpend },
       { label: "Per participant", text: own.costs.perParticipant },
-    ],
+    ].filter(({ text }) => text !== ""),
     orders: own.orders.map((line) => ({
       name: line.name, unit: line.unit, note: line.note,
       needed: String(line.needed),
@@ -120,8 +120,9 @@ export function viewClass({ definition, plan, drawings }: Booklet, room?: Figure
       { label: "Per participant", text: own.costs.perParticipant },
       { label: "Material used for one set", text: own.costs.usedPerSet },
       { label: "Price of a kit", text: own.costs.kitPrice },
-    ],
-    unpriced: listInWords(own.costs.unpriced),
+    ].filter(({ text }) => text !== ""),
+    // Names may hold commas.
+    unpriced: own.costs.unpriced.join("; "),
     cutPlans: own.cutPlans.map((each) => ({
       material: each.material, verdict: each.verdict, grainNote: each.grainNote, pieces: piecesOf(each.request.pieces, ({ height, width }) => say.sizes(height, width)),
       layouts: each.plan.layouts.map((layout, index) => ({

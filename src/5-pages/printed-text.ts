@@ -11,15 +11,19 @@ export function escapeHtml(text: string): string {
 const sizeBehind = / \((?:about\u00a0)?[\d.\u2044\u00a0×− ]+\u00a0(mm|in)\)/g;
 
 /**
- * Escaped text with curved apostrophes, in which each fraction ("3⁄4", with U+2044) carries the class `frac`,
- * and each size in brackets a class of its unit, so that a reader may hide the unit that does not govern.
+ * Escaped text with curved apostrophes and quotation marks, in which each fraction ("3⁄4", with U+2044) carries the class `frac`, together with
+ * the blank behind its whole number; a number stays with its unit or its sign of times; and each size in brackets a class of its unit, so that a reader may hide the unit that does not govern.
  */
 export function printedText(text: string): string {
   // Height and width stay together: a size broken over two lines is misread as one number.
-  const joined = text.replaceAll(" ×\u00a0", "\u00a0×\u00a0").replace(/(?<=\p{L})'/gu, "’");
+  const joined = text
+    .replace(/ ×\u00a0|(?<=\d) × /g, "\u00a0×\u00a0")
+    .replace(/(?<=\d) (?=(?:mm|cm|m|in|g|kg|min|h|%)(?![\p{L}\p{N}]))/gu, "\u00a0")
+    .replace(/(?<=\p{L})'/gu, "’")
+    .replace(/(?<![\p{L}\p{N}])"([^"]+)"(?![\p{L}\p{N}])/gu, "“$1”");
   return escapeHtml(joined)
     .replace(sizeBehind, (size, unit: string) => ` <span class="behind-${unit}">${size.trimStart()}</span>`)
-    .replace(/\d+\u2044\d+/g, (fraction) => `<span class="frac">${fraction}</span>`);
+    .replace(/(?:(?<=\d)\u00a0)?\d+\u2044\d+/g, (fraction) => `<span class="frac">${fraction}</span>`);
 }
 
 /** The text as the inside of a CSS string in double quotes, safe inside a `<style>` element too. */

@@ -49,9 +49,10 @@ export function printSizes(height: Length, width: Length, style: LengthStyle): s
   const first = waysOfPutting(height, style);
   const second = waysOfPutting(width, style);
   const putAlike = first.length === second.length
-    && first.every((way, index) => way.unit === second[index]!.unit && way.rounded === second[index]!.rounded);
+    // What stands behind only explains: there one "about" does for both.
+    && first.every((way, index) => way.unit === second[index]!.unit && (index > 0 || way.rounded === second[index]!.rounded));
   if (!putAlike) return `${join(first)} ×${noBreakSpace}${join(second)}`;
-  return join(first.map((way, index) => ({ ...way, number: `${way.number} ×${noBreakSpace}${second[index]!.number}` })));
+  return join(first.map((way, index) => ({ ...way, number: `${way.number} ×${noBreakSpace}${second[index]!.number}`, rounded: way.rounded || second[index]!.rounded })));
 }
 
 /** A thickness as printed: to 0.01 mm, or in an inch project as a fraction where it falls on a mark or on 1/64 in, and to 0.001 in where not. */

@@ -1,5 +1,5 @@
 // The class of a book: sets, orders, costs and kits add up, every plan passes the independent checkers, and a timetable that does not fit says what would help.
-import { describe, expect, it } from "vitest";
+import { describe, expect, it, test } from "vitest";
 import type { ClassSettings } from "../../src/1-definition/types.ts";
 import { readDefinition } from "../../src/1-definition/index.ts";
 import { buildModel } from "../../src/2-model/index.ts";
@@ -39,6 +39,16 @@ function classOf(change: Partial<ClassSettings>): { readonly own: ClassPlan; rea
   const { plan } = makePlan(definition, model, solver);
   return { own: plan.class!, plan, definition };
 }
+
+test("a class without prices names no sum, and tells what is cut to a measure in class", () => {
+  const plain = stubAlbumDefinition();
+  const definition = { ...plain, class: settings };
+  const { plan } = makePlan(definition, buildModel(definition).model, solver);
+  const { preparation, costs } = plan.class!;
+  expect(Object.values(costs).filter((text) => typeof text === "string")).toEqual(["", "", "", ""]);
+  const step = plan.steps.find(({ id }) => id === "cut-hinge")!.n;
+  expect(preparation.join(" ")).toContain(`Step ${step} measures before it cuts spine strip (C) and hinge cloth (E).`);
+});
 
 describe.each([1, 7, 12, 40])("a class of %i", (participants) => {
   const { own, plan, definition } = classOf({ participants });

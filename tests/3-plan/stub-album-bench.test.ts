@@ -55,6 +55,15 @@ describe("the order of the work", () => {
     expect(mount(wetEverywhere).action.join(" ")).toMatch(/barrier sheet/);
     expect(mount(wetEverywhere).mistake!.repair).not.toMatch(/[Tt]ape/);
   });
+
+  it("mount pages with the same square at head and tail, whether card or page is the higher one", () => {
+    const head = (clearance: string, height: string | null = null) =>
+      planOf({ book: { "height clearance": mm(clearance), pages: { height: height === null ? null : mm(height) } } }).plan.steps.find((step) => step.id === "mount-pages")!.action.join(" ").replaceAll("\u00a0", " ");
+    // Boards of 300 mm, squares of 3 mm: pages 294 mm high on a card of 294, 300 and 280 mm.
+    expect(head("6")).toContain("head level with the card’s head");
+    expect(head("0")).toContain("its head 3 mm below the card’s head");
+    expect(head("20", "294")).toContain("its head standing 7 mm beyond the card’s head");
+  });
 });
 
 describe("tools", () => {
@@ -87,7 +96,7 @@ describe("tools", () => {
     const { tools } = planOf().plan;
     const note = (id: string) => tools.find((tool) => tool.id === id)!.note.replaceAll("\u00a0", " ");
     // 8 stubs, gap 5 mm, card 0.4 mm, depth 20 mm, height 294 mm.
-    expect(note("pressingStrips")).toContain("9 of them, thin enough to go between two closed stubs (4.6 mm), higher than the stubs (20 mm), as long as the card is high (294 mm)");
+    expect(note("pressingStrips")).toContain("9 of them for each book, thinner than the room between two closed stubs, 4.6 mm; higher than a stub, 20 mm; as long as the card is high, 294 mm");
     expect(note("holeTool")).toContain("5.5 mm for posts of 5 mm");
   });
 });

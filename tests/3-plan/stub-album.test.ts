@@ -57,8 +57,11 @@ describe("steps", () => {
     for (const step of steps.filter((each) => each.adhesive === null)) expect(step.cautions.some((caution) => /flammable/.test(caution.hazard)), step.id).toBe(false);
   });
 
-  it("say \"about\" once before a size, in inches too", () => {
-    expect(JSON.stringify(planOf({ units: "in", dual: true }).plan.steps.map((step) => [step.action, step.check]))).not.toContain("about about");
+  it("say \"about\" once before a size, in inches too, and put no bracket into another", () => {
+    const { steps, tools } = planOf({ units: "in", dual: true }).plan;
+    const words = JSON.stringify([tools, steps.map((step) => [step.action, step.check])]);
+    expect(words).not.toContain("about about");
+    expect(words).not.toMatch(/\([^()]*\(/);
   });
 
   it("warn of wet adhesive wherever it is used, and nowhere when only tape is", () => {

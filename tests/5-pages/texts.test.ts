@@ -10,7 +10,8 @@ import { fixtureBooklet } from "./fixture.ts";
 const setting = { topHeading: 3, pictures: new Set(["pictures/a b.png"]) };
 
 test("text is escaped, its fractions are marked, and its apostrophes are curved", () => {
-  expect(printedText('<b> & "q" 9\u00a03\u20444\u00a0in, binder\'s')).toBe('&lt;b&gt; &amp; &quot;q&quot; 9\u00a0<span class="frac">3\u20444</span>\u00a0in, binder’s');
+  expect(printedText('<b> & "q" 9\u00a03\u20444\u00a0in, binder\'s')).toBe('&lt;b&gt; &amp; “q” 9<span class="frac">\u00a03\u20444</span>\u00a0in, binder’s');
+  expect(printedText('3 × card, more than 1 mm, 7" × 9" in')).toBe("3\u00a0×\u00a0card, more than 1\u00a0mm, 7&quot; × 9&quot; in");
   expect(printedText("5 / 8 and 1/2")).toBe("5 / 8 and 1/2");
 });
 

@@ -66,6 +66,7 @@ describe("two sizes", () => {
   test("share one unit when both are put the same way", () => {
     expect(seen(printSizes(inches("9.75"), inches("8.5"), inchStyle))).toBe("9_3⁄4 ×_8_1⁄2_in");
     expect(seen(printSizes(mm(300), mm("220.5"), metricStyle))).toBe("300 ×_220.5_mm");
+    expect(seen(printSizes(inches(20), inches(26), dual(inchStyle)))).toBe("20 ×_26_in (about_508 ×_660.5_mm)");
     expect(seen(printSizes(mm(300), mm(220), inchStyle))).toBe("about_11_13⁄16 ×_8_11⁄16_in (300 ×_220_mm)");
     expect(seen(printSizes(inches("9.75"), inches("8.5"), dual(inchStyle)))).toBe("9_3⁄4 ×_8_1⁄2_in (about_247.5 ×_216_mm)");
   });

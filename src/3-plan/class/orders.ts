@@ -7,6 +7,7 @@ import { ceilRational, rational } from "../../units/rational.ts";
 import type { Rational } from "../../units/rational.ts";
 import type { DraftStep } from "../binding.ts";
 import { postsOf } from "../hardware.ts";
+import { soldByLength } from "../materials.ts";
 import type { Plan } from "../types.ts";
 import { listInWords } from "../wording.ts";
 import type { Wording } from "../wording.ts";
@@ -64,10 +65,11 @@ function countedDemand(role: string, definition: Definition, model: Model, sets:
   const parts = model.parts.filter((part) => part.material === role);
   const pieces = parts.reduce((sum, part) => sum + part.count, 0) * sets;
   const isReady = parts.every((part) => part.readyMade);
+  const sizes = listInWords(parts.map((part) => `${part.name} ${say.sizes(part.height, part.width)}`));
   const total = parts.reduce((sum, part) => addLengths(sum, multiplyLength(part.height, part.count * sets)), noLength);
   return {
     role, name: material.name, unit: "pieces", needed: pieces, inHand: 0, packSize: material.packCount, price: material.price,
-    note: isReady ? "" : `${listInWords(parts.map((part) => `${part.name} ${say.sizes(part.height, part.width)}`))}; ${say.size(total)} in all if it is sold by length`,
+    note: isReady ? "" : soldByLength.has(role) ? `${sizes}; together ${say.size(total)} if it is sold by length` : sizes,
   };
 }
 
@@ -115,12 +117,13 @@ function adhesiveLine({ name, steps, brushed, taped }: AdhesiveAmount, plan: Pla
   return { ...line, unit: inInches ? "ft, about" : "m, about", needed, note: `${where}: a strip along each long edge that is glued` };
 }
 
-/** What the orders cost together. Nothing is said of a sum that lacks a price. */
+/** What the orders cost together. What has no price is named beside the sums; without any price there are none. */
 export function addUpCosts(orders: readonly OrderLine[], definition: Definition, participants: number, sets: number): Costs {
   const { currency, kitMargin } = definition.class!;
   const priceable = orders.filter((line) => line.role !== "adhesive");
   const unpriced = [...new Set(priceable.filter((line) => line.packPrice === null).map((line) => line.name))];
-  const money = (cents: number): string => printMoney(cents, currency);
+  const isUnknown = priceable.every((line) => line.packPrice === null);
+  const money = (cents: number): string => (isUnknown ? "" : printMoney(cents, currency));
   const spend = priceable.reduce((sum, line) => sum + (line.price ?? 0), 0);
   const usedPerSet = ceilCents(priceable.reduce((sum, line) => sum + (line.used ?? 0), 0) / sets);
   return {

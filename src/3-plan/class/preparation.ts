@@ -28,6 +28,11 @@ export function listPreparation({ definition, plan, drafts, steps, makers, sets 
       const after = plan.steps.find((each) => each.id === drafts.find((draft) => draft.id === step.id)?.cutsParts?.after);
       return after ? [`Step ${step.n} cuts to what is measured in step ${after.n}. Cut its parts last, to the measure of your own book. Keep the spare set and one sheet of each material for a book that comes out otherwise.`] : [];
     }),
+    ...steps.inClass.flatMap((step) => {
+      const cut = drafts.find((draft) => draft.id === step.id)?.cutsMeasured ?? [];
+      const names = plan.cutList.filter(({ part }) => cut.includes(part.id)).map(({ part, letter }) => `${part.name} (${letter})`);
+      return names.length === 0 || steps.beforehand.length === 0 ? [] : [`Step ${step.n} measures before it cuts ${listInWords(names)}. These come out of the cut plans in the sizes printed; keep the spare set for a book that comes out wider.`];
+    }),
     `Print ${makers} handouts, and ${makers} sets of templates at 100 %. Lay a ruler on the check lines of the first sheet.`,
     `Pack ${sets} bags along the packing list of the kit slips. Enclose a slip, a handout and the templates. Stick on the labels.`,
     `Set out the tools, count them, and write the numbers down. ${definition.class!.setUp > 0 ? `The timetable leaves ${definition.class!.setUp} minutes at the beginning of each session.` : ""}`.trim(),

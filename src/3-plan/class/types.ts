@@ -58,7 +58,7 @@ export interface OrderLine {
   readonly note: string;
 }
 
-/** What the class costs, in words; empty texts where a price is missing. */
+/** What the class costs, in words; empty texts where no price at all is given. */
 export interface Costs {
   readonly toSpend: string;
   readonly perParticipant: string;

@@ -83,7 +83,7 @@ export function pierceBoards({ model, say }: PlanContext<"link-stitch">): readon
       id: "mark-boards", stage: "The covers", title: "Mark the holes of the boards",
       action: [
         ...(geometry.covered ? ["Choose the spine edge of each board and write “front” or “back” and “head” on a slip of tape inside."] : ["Write “front” or “back” and “head” on the inside of each board, in pencil."]),
-        `Lay the board template on the outside of the front board, its head on the head edge, its spine edge on the spine edge, and fix it with removable tape. Or measure: ${distance} from the spine edge, and the distances from the head given below.`,
+        `Lay the board template on the outside of the front board, its head on the head edge, its spine edge on the spine edge, and fix it with removable tape. Or measure: ${distance} from the spine edge, and the distances from the head in the table.`,
         `Prick the middle of each hole, ${listInWords(names)}, with the awl.`,
         "Turn the template over, head still at the head, and mark the back board in the same way.",
       ],

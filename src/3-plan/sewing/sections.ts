@@ -44,7 +44,7 @@ export function makeSections({ text, stations, say }: SectionsToMake): readonly 
       action: [
         "Cut the station template out along its heavy outline and fold it along its middle line, words outside.",
         `Compare it with a section: it is as high as the page, ${say.size(text.pageHeight)}.`,
-        "Or mark the stations on a folded strip of paper, all from the head, at the distances given below.",
+        "Or mark the stations on a folded strip of paper, all from the head, at the distances in the table.",
       ],
       table: {
         caption: `Stations, from the head of the page, in ${say.unitName}`, columns: ["station", "from the head"],

@@ -1,9 +1,19 @@
 // Stage 6 of the stub album: bookmark, floor, pages, and the last check.
+import { isLess, mm, multiplyLength, noLength, subtractLength } from "../../units/length.ts";
 import { facesOf, zone } from "../bench/spread.ts";
 import type { DraftStep, PlanContext } from "../binding.ts";
 
+/** Where the head of a page comes on its stub, so that the square is the same at head and tail; less than a millimetre is not seen. */
+function headOfPage({ model: { geometry }, say }: PlanContext<"stub-album">): string {
+  const shorter = multiplyLength(subtractLength(geometry.stripHeight, geometry.pages.height), { n: 1n, d: 2n });
+  if (!isLess(shorter, mm(1))) return `its head ${say.size(shorter)} below the card’s head`;
+  const higher = subtractLength(noLength, shorter);
+  return isLess(higher, mm(1)) ? "head level with the card’s head" : `its head standing ${say.size(higher)} beyond the card’s head`;
+}
+
 /** The steps from the bookmark to the last check. */
-export function assembleAlbum({ definition, model, say }: PlanContext<"stub-album">): readonly DraftStep[] {
+export function assembleAlbum(context: PlanContext<"stub-album">): readonly DraftStep[] {
+  const { definition, model, say } = context;
   const { geometry } = model;
   const floorGlue = definition.adhesives["floor"]!;
   const pageGlue = definition.adhesives["pages"]!;
@@ -49,7 +59,7 @@ export function assembleAlbum({ definition, model, say }: PlanContext<"stub-albu
         pageGlue.wet
           ? `Lay the paper on waste paper, cover it with a straight edge of waste paper but for its spine edge, and brush ${pageGlue.name} thinly along its spine edge, ${say.size(pages.adhesiveZone)} deep.`
           : `Lay ${pageGlue.name} along the spine edge of each page paper, ${say.size(pages.adhesiveZone)} deep, the whole height.`,
-        `Stand the book open, inside up, head away from you: the first stub is the one on the left. Set the paper against its ${pages.backToBack ? "left" : "right"} face, its edge down on the floor, head level with the card’s head. Press from the middle of the stub outwards.`,
+        `Stand the book open, inside up, head away from you: the first stub is the one on the left. Set the paper against its ${pages.backToBack ? "left" : "right"} face, its edge down on the floor, ${headOfPage(context)}. Press from the middle of the stub outwards.`,
         ...(pages.backToBack ? ["Mount the second paper on the other face of the same stub, edge to edge with the first.", "If you like one firm leaf, join the two papers at their fore-edges with a narrow line of adhesive."] : []),
         ...(geometry.stubs > 1 ? [pageGlue.wet
           ? "Go on from stub to stub, a barrier sheet between each page and the next. Let the pages stand until no adhesive is wet at the crests; then shut the book, the barrier sheets still in it."

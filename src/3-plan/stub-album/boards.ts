@@ -100,7 +100,7 @@ function joinBoards({ definition, model, say }: PlanContext<"stub-album">): read
     {
       id: "mark-holes", stage: "The boards", title: "Mark the holes",
       action: [
-        `Lay the book flat and open, outside up. Lay the hole template on a side strip, its head at the strip's head, its spine edge along the strip's spine-side edge, and fix it with removable tape. Or measure: ${say.size(geometry.posts.across)} from the spine-side edge, and the distances from the head of the strip given below.`,
+        `Lay the book flat and open, outside up. Lay the hole template on a side strip, its head at the strip's head, its spine edge along the strip's spine-side edge, and fix it with removable tape. Or measure: ${say.size(geometry.posts.across)} from the spine-side edge, and the distances from the head of the strip in the table.`,
         `Prick the middle of each hole lightly, just through the cloth: ${listInWords(names)}. Do the other cover with the same template, turned over.`,
       ],
       table: {

@@ -29,12 +29,12 @@ export function cutHinge({ model, say }: PlanContext<"stub-album">): DraftStep {
   return {
     id: "cut-hinge", stage, title: "Measure the floor, cut spine strip and cloth",
     action: [
-      `Press the stubs together upright and measure the floor from edge to edge, at the head and at the tail. It was planned to be ${say.about(say.size(geometry.foldedFloor))} wide.`,
+      `Press the stubs together upright and measure the floor from edge to edge, at the head and at the tail. The width planned is ${say.onRuler(geometry.foldedFloor)}.`,
       `Write the larger measure in its box at the end of this booklet. If it is no wider than ${strip}, cut spine strip and cloth as listed.`,
       wider,
       "Cut both with the grain along the height. Write the letter on the strip and on the wrong side of the cloth.",
     ],
-    parts: ["spine-strip", "hinge-cloth"],
+    parts: ["spine-strip", "hinge-cloth"], cutsMeasured: ["spine-strip", "hinge-cloth"],
     sizes: [
       { label: "folded floor as planned", text: say.thickness(geometry.foldedFloor) },
       { label: "it must be no wider than", text: strip },

@@ -85,10 +85,10 @@ export function makeStubs({ definition, model, say }: PlanContext<"stub-album">)
         `Fold the stub shut and turn the card back. Press its two leaves together between ruler and bone folder, starting at the crest.${geometry.stubs === 1 ? "" : " Go on stub by stub."}`,
         geometry.stubs === 1
           ? `Measure the closed stub: it should be ${say.about(say.thickness(closed))} thick.`
-          : `Press all ${geometry.stubs} stubs together and measure the bundle: it should be ${say.about(say.size(bundle))} thick. Divided by ${geometry.stubs}, that is one closed stub, planned ${say.thickness(closed)}; write it in its box at the end of this booklet.`,
+          : `Press all ${geometry.stubs} stubs together and measure the bundle. The thickness planned is ${say.onRuler(bundle)}. Divided by ${geometry.stubs}, that is one closed stub, planned ${say.thickness(closed)}; write it in its box at the end of this booklet.`,
       ],
       parts: ["card"],
-      sizes: [{ label: "one closed stub", text: say.thickness(closed) }, ...(geometry.stubs === 1 ? [] : [{ label: "all of them pressed together", text: say.size(bundle) }])],
+      sizes: [{ label: "one closed stub", text: say.thickness(closed) }, ...(geometry.stubs === 1 ? [] : [{ label: "all of them pressed together", text: say.thickness(bundle) }])],
       tools: glue.wet ? ["brush", "wasteSheets", "boneFolder", "ruler", "caliper", "pressingBoards", "weight"] : ["boneFolder", "ruler", "caliper", "scissors"],
       minutes: 5 + 2 * geometry.stubs,
       glueing: { job: "stubs", openMinutes: 2, spread: zone(geometry.stripHeight, geometry.pages.adhesiveZone, geometry.stubs), inStrips: true }, rest: glue.wet ? "with the stubs pressed together, lying over to one side, a board and a weight on them" : "",
