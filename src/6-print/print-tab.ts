@@ -3,6 +3,7 @@ import path from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "puppeteer";
 import { firstLine } from "./browser.ts";
+import { hyphenatePage } from "./hyphenate.ts";
 import { boxesCutOff, preparePage } from "./page-script.ts";
 import type { PageWords } from "./page-script.ts";
 import { describeRefusals, refuseRequests } from "./page-requests.ts";
@@ -52,6 +53,7 @@ async function loadAndPrint(page: Page, html: string): Promise<Omit<TabPrint, "l
   const cutOff = await page.evaluate(boxesCutOff);
   if (cutOff.length > 0) throw new Error(`${cutOff.join(", ")}: does not hold what stands on it`);
   const words = await page.evaluate(preparePage);
+  await hyphenatePage(page);
   const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true, tagged: true, outline: true, timeout: printMilliseconds });
   return { pdf, words };
 }

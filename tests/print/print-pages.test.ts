@@ -2,15 +2,16 @@
 import { existsSync } from "node:fs";
 import { readFile, rm } from "node:fs/promises";
 import path from "node:path";
-import { PDFArray, PDFBool, PDFDict, PDFDocument, PDFHexString, PDFName, PDFString } from "pdf-lib";
-import type { PDFRawStream } from "pdf-lib";
+import { PDFArray, PDFBool, PDFDict, PDFDocument, PDFHexString, PDFName, PDFRawStream, PDFString, decodePDFRawStream } from "pdf-lib";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { startBrowser } from "../../src/6-print/browser.ts";
 import { printPages } from "../../src/6-print/index.ts";
 import { openTab } from "../../src/6-print/print-tab.ts";
+import { divideWord } from "../../src/6-print/hyphenate.ts";
 import type { PrintResult } from "../../src/6-print/types.ts";
 import { drawnLines, drawnPaths, lineLength, marksOf, pageSizes, pageTexts, structureOf } from "./measure-pdf.ts";
 import type { DrawnLine, StructureStep } from "./measure-pdf.ts";
+import { readTags, tokensOf } from "./read-tags.ts";
 import { makeSampleFolder, sampleJob } from "./sample-folder.ts";
 
 /** A template line may be off by so much: what a good ruler and a pin can show. */
@@ -143,6 +144,21 @@ describe("text and fonts", () => {
     expect(first.replace(/\s+/g, " ")).toContain("Cut 7 5⁄16 in × 3 3⁄4 in, no more than 190 mm − 2 · ½ ÷ 1 – for Dvořák.");
   });
 
+  test("a word that a line divides is whole for a reader: a soft hyphen at the end of the line, the painted hyphen no part of the text", async () => {
+    const { top } = await readTags(mixed);
+    const words = "Considerable understanding of well-turned measurements, unquestionably.";
+    expect(tokensOf(top).join("")).toContain(words.replaceAll(" ", ""));
+    const document = await PDFDocument.load(mixed, { updateMetadata: false });
+    const content = document.context.enumerateIndirectObjects().flatMap(([, object]) => (object instanceof PDFRawStream ? [Buffer.from(decodePDFRawStream(object).decode()).toString("latin1")] : [])).join("\n");
+    const ends = content.match(/<feff00ad>\s*>>\s*BDC[^E]*EMC\s*ET\b/gi) ?? [];
+    expect(ends.length).toBeGreaterThan(1);
+    expect(content.match(/<feff00ad>/gi)).toHaveLength(ends.length);
+  });
+
+  test("words are divided between the parts that Liang's patterns find, with three letters on either side; short ones are left", () => {
+    expect(["hyphenation", "instructions", "binding", "across"].map((word) => divideWord(word).replaceAll("\u00ad", "-"))).toEqual(["hyphen-a-tion", "instruc-tions", "bind-ing", "across"]);
+  });
+
   test("every font is ours and embedded", async () => {
     const document = await PDFDocument.load(mixed, { updateMetadata: false });
     const dictionaries = document.context.enumerateIndirectObjects().flatMap(([, object]) => (object instanceof PDFDict ? [object] : []));
@@ -166,7 +182,7 @@ describe("what a screen reader gets", () => {
     expect(roles).toEqual([
       "H1 Span P Link Link Link Span P Span Span P Div Figure Caption L LI Lbl LBody LI Lbl LBody L LI LBody",
       "H2 Table TR TH TH TR TH TD TR TH TD Figure",
-      "H2 Figure P Link",
+      "H2 Figure P Link P",
       "H2 Figure P",
     ]);
   });

@@ -17,6 +17,7 @@ import type { PdfMetadata } from "./metadata.ts";
 import { fillOpacity, readPage, unmarkGroups, writePage } from "./page-content.ts";
 import { setExactSize } from "./page-size.ts";
 import { keepFirstHeads } from "./repeated-heads.ts";
+import { settleHyphens } from "./soft-hyphens.ts";
 import { hasAlternative, pruneStructure, settleStructure } from "./settle-structure.ts";
 import { leavesOf, nodesOf, readStructure, writeStructure } from "./structure-tree.ts";
 import type { StructureNode } from "./structure-tree.ts";
@@ -56,7 +57,7 @@ export async function mendPdf(raw: Uint8Array, metadata: PdfMetadata, links: Lin
 function groupPages(pages: readonly PDFPage[], places: LeafPlaces): readonly (readonly Unit[])[] {
   return pages.map((page, index) => {
     const groups = unmarkGroups(page);
-    return groupUnits(setExactSize(page, readPage(page))).map((unit) => withGroupMark(unit, groups, (mark) => places.has(placeKey(index, mark))));
+    return settleHyphens(groupUnits(setExactSize(page, readPage(page)))).map((unit) => withGroupMark(unit, groups, (mark) => places.has(placeKey(index, mark))));
   });
 }
 
