@@ -5,7 +5,7 @@ import { buildModel } from "../../src/2-model/index.ts";
 import { makePlan } from "../../src/3-plan/index.ts";
 import { drawBagLabels } from "../../src/4-figures/class/bag-labels.ts";
 import { findCollisions } from "../../src/4-figures/place.ts";
-import { flatItems, textBox } from "../../src/4-figures/scene.ts";
+import { flatItems, smallestType, textBox } from "../../src/4-figures/scene.ts";
 import { labelGridNames, labelGrids } from "../../src/catalogue/label-grids.ts";
 import { loadLinearSolver } from "../../src/build/linear-solver.ts";
 
@@ -53,6 +53,15 @@ describe("a label", () => {
     const small = wordsOn("{columns: 3, rows: 9, width: 60 mm, height: 25 mm, left: 10 mm, top: 20 mm}");
     expect(small.some((text) => /^\d+ × /.test(text))).toBe(false);
     expect(small.join(" ")).toContain(`of ${own.kit.length} kinds`);
+  });
+
+  it("is set as large as its fullest fellow allows, twice the type of a drawing at most, and all of a class alike", () => {
+    const sizes = (book: string, labels: string): readonly number[] => [...new Set(labelsOf(book, labels).labels.sheets.flatMap(({ items }) => flatItems(items).flatMap((item) => (item.kind === "text" && /^\d+ × /.test(item.text) ? [item.size] : []))))];
+    const [few, many] = [sizes(pamphlet, "a4 2x4"), sizes(ledger, "a4 2x4")];
+    expect([few.length, many.length]).toEqual([1, 1]);
+    expect(few[0]! / smallestType).toBeCloseTo(2);
+    expect(many[0]!).toBeLessThan(few[0]!);
+    expect(many[0]!).toBeGreaterThanOrEqual(smallestType);
   });
 
   it("begins at the first free one of a sheet", () => {
