@@ -14,8 +14,8 @@ import { viewClass } from "./class-view.ts";
 import type { ClassView } from "./class-view.ts";
 import { viewLabels } from "./label-document.ts";
 import type { LabelsView } from "./label-document.ts";
-import { figureRoom, printName, viewPaper } from "./paper.ts";
-import type { FigureRoom, PaperView } from "./paper.ts";
+import { figureRoom, pageRoom, printName, viewPaper } from "./paper.ts";
+import type { FigureRoom, PageRoom, PaperView } from "./paper.ts";
 import { viewCatalogueCaution } from "./step-view.ts";
 import type { CautionView } from "./step-view.ts";
 import { viewSheets, viewTemplates } from "./template-view.ts";
@@ -36,6 +36,8 @@ export interface PrintDocument extends PageDocument {
   readonly paper: PaperView;
   /** Which style sheets come last. */
   readonly looks: { readonly isNarrow: boolean; readonly isLarge: boolean; readonly isGrey: boolean };
+  /** The room of a page for steps that are shared out to pages when they are printed; null where they break as they come. */
+  readonly stepRoom: PageRoom | null;
   /** How the sheets are folded into a booklet; null for pages that are printed as they are. */
   readonly fold: FoldJob | null;
   /** Cautions for whoever folds and sews the print-out. */
@@ -106,6 +108,7 @@ export function makeDocuments(booklets: readonly Booklet[], { withPrints }: { re
       booklet: viewFor(booklet, pagePaper.isNarrow || isLarge ? figureRoom(pagePaper, isLarge) : undefined),
       paper: pagePaper,
       looks: { isNarrow: pagePaper.isNarrow, isLarge, isGrey: print.ink === "grey" },
+      stepRoom: document === "handout" && !isLarge ? pageRoom(pagePaper) : null,
       fold: document === "booklet" ? { sheet: paper, thickness: print.paperThickness } : null,
       foldCautions: document === "booklet" ? sewingCautions() : [],
       handout: print.documents.has("handout") ? `${printName(booklet.definition, "handout", paper)}.${withPrints ? "pdf" : "html"}` : null,

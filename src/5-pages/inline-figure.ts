@@ -15,6 +15,10 @@ export interface FigureView {
   readonly height: number;
   /** Where it stands in its step: beside the whole text, beside the last short paragraphs only, or below with the full measure. */
   readonly place: "beside" | "lower" | "below";
+  /** So many times as large it still leaves room for the text beside it; 1 where it must stay true to full size. */
+  readonly largest: number;
+  /** What its caption must then add, "{}" for the per cent; empty when it names no scale. */
+  readonly whenResized: string;
   /** Too wide for a phone: it may then be moved sideways in its frame. */
   readonly isWide: boolean;
 }
@@ -39,6 +43,7 @@ export function viewFigure(figure: Figure, use: string, room: FigureRoom = usual
 /** A drawing at another size than it was made for. */
 export function showFigure(figure: Figure, use: string, factor: number, room: FigureRoom = usualRoom): FigureView {
   const width = figure.width * factor;
+  const place = room.isFilled ? "below" : width <= room.width - kept.beside ? "beside" : width <= room.width - kept.lower ? "lower" : "below";
   return {
     svg: withUniqueIds(figure.svg, use),
     caption: figure.caption,
@@ -46,7 +51,9 @@ export function showFigure(figure: Figure, use: string, factor: number, room: Fi
     inWords: room.isFilled ? figure.alternative : null,
     width,
     height: figure.height * factor,
-    place: room.isFilled ? "below" : width <= room.width - kept.beside ? "beside" : width <= room.width - kept.lower ? "lower" : "below",
+    place,
+    largest: factor !== 1 || /\b1:1\b/.test(figure.caption) ? 1 : Math.floor(100 * Math.min(room.height / figure.height, (room.width - (place === "below" ? 0 : kept[place])) / width)) / 100,
+    whenResized: /\d:\d/.test(figure.caption) ? "Printed at {}\u00a0% of the scale named." : "",
     isWide: figure.width > usualRoom.width - kept.beside,
   };
 }

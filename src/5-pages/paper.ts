@@ -22,6 +22,9 @@ export interface FigureRoom {
   readonly isFilled: boolean;
 }
 
+/** What the margins of `print.css` leave of a page, in millimetres. */
+export type PageRoom = Pick<FigureRoom, "width" | "height">;
+
 /** What the margins of `print.css` and `narrow.css` leave of a page, and the line or two of a caption. */
 const margins = { wide: { across: 34, along: 40 }, narrow: { across: 22, along: 38 } } as const;
 
@@ -35,6 +38,11 @@ export function viewPaper(id: PaperId): PaperView {
 export function figureRoom({ width, height, isNarrow }: PaperView, isLarge: boolean): FigureRoom {
   const { across, along } = margins[isNarrow ? "narrow" : "wide"];
   return { width: width - across, height: height - along - (isLarge ? 40 : 0), isFilled: isLarge };
+}
+
+/** The room of a whole page between the margins of `print.css`; null on half sheets, whose steps are too long to be shared out. */
+export function pageRoom({ width, height, isNarrow }: PaperView): PageRoom | null {
+  return isNarrow ? null : { width: width - 34, height: height - 25 };
 }
 
 /** File name without ending: the first paper of a project has the plain name, every other one carries its own. */

@@ -3,8 +3,9 @@ import path from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "puppeteer";
 import { firstLine } from "./browser.ts";
+import { fillPages, stepWays } from "./fill-pages.ts";
 import { hyphenatePage } from "./hyphenate.ts";
-import { boxesCutOff, preparePage } from "./page-script.ts";
+import { boxesCutOff, measureSteps, preparePage, setSteps } from "./page-script.ts";
 import type { PageWords } from "./page-script.ts";
 import { describeRefusals, refuseRequests } from "./page-requests.ts";
 
@@ -54,6 +55,9 @@ async function loadAndPrint(page: Page, html: string): Promise<Omit<TabPrint, "l
   if (cutOff.length > 0) throw new Error(`${cutOff.join(", ")}: does not hold what stands on it`);
   const words = await page.evaluate(preparePage);
   await hyphenatePage(page);
+  // Last, because every hyphen may change the height of a step.
+  const measures = await page.evaluate(measureSteps, stepWays.map((way) => (way === "usual" ? 1 : way === "close" ? null : way)));
+  if (measures) await page.evaluate(setSteps, fillPages(measures));
   const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true, tagged: true, outline: true, timeout: printMilliseconds });
   return { pdf, words };
 }
