@@ -54,10 +54,14 @@ async function loadAndPrint(page: Page, html: string): Promise<Omit<TabPrint, "l
   const cutOff = await page.evaluate(boxesCutOff);
   if (cutOff.length > 0) throw new Error(`${cutOff.join(", ")}: does not hold what stands on it`);
   const words = await page.evaluate(preparePage);
-  await hyphenatePage(page);
-  // Last, because every hyphen may change the height of a step.
-  const measures = await page.evaluate(measureSteps, stepWays.map((way) => (way === "usual" ? 1 : way === "close" ? null : way)));
-  if (measures) await page.evaluate(setSteps, fillPages(measures));
+  await layOut(page);
   const pdf = await page.pdf({ preferCSSPageSize: true, printBackground: true, tagged: true, outline: true, timeout: printMilliseconds });
   return { pdf, words };
+}
+
+/** Divides long words, and then, because every hyphen may change the height of a step, shares the steps out to pages. */
+export async function layOut(page: Page): Promise<void> {
+  await hyphenatePage(page);
+  const measures = await page.evaluate(measureSteps, stepWays.map((way) => (way === "usual" ? 1 : way === "close" ? null : way)));
+  if (measures) await page.evaluate(setSteps, fillPages(measures));
 }

@@ -6,7 +6,8 @@ import path from "node:path";
 import { promisify } from "node:util";
 import { afterAll, beforeAll, describe, expect, test } from "vitest";
 import { startBrowser } from "../../src/6-print/browser.ts";
-import { marksOf } from "./measure-pdf.ts";
+import { layOut } from "../../src/6-print/print-tab.ts";
+import { marksOf, millimetresPerPoint, withPages } from "./measure-pdf.ts";
 import { readPageTags } from "./page-tags.ts";
 import type { PageTags } from "./page-tags.ts";
 import { mergedTokens, readTags, tagsOf, textOf, tokensOf } from "./read-tags.ts";
@@ -42,6 +43,8 @@ beforeAll(async () => {
     const read: Print[] = [];
     for (const name of names) {
       await tab.goto(`file://${output}/${name}.html`, { waitUntil: "load" });
+      await tab.evaluate(() => document.fonts.ready.then(() => undefined));
+      await layOut(tab);
       const bytes = new Uint8Array(await readFile(`${output}/${name}.pdf`));
       read.push({ name, bytes, pdf: await readTags(bytes), page: await readPageTags(tab) });
     }
@@ -60,6 +63,17 @@ afterAll(() => rm(output, { recursive: true, force: true }));
 function findings(look: (print: Print) => readonly string[]): readonly string[] {
   return prints.flatMap((print) => look(print).map((words) => `${print.name}: ${words}`));
 }
+
+test("no page of a long handout but the last is more than half empty", async () => {
+  // A4 between margins of 11 and 14 mm; the foot of the page stands below.
+  const shares = await withPages(prints.find(({ name }) => name === "harbour-album/handout")!.bytes, async (page) => {
+    const { items } = await page.getTextContent();
+    const baselines = items.flatMap((item) => ("str" in item && item.str.trim() !== "" ? [(item.transform[5] as number) * millimetresPerPoint] : []));
+    return (297 - 11 - Math.min(...baselines.filter((y) => y > 14))) / 272;
+  });
+  expect(shares.length).toBeGreaterThan(20);
+  expect(shares.slice(0, -1).filter((share) => share < 0.48)).toEqual([]);
+});
 
 describe("every kind of document", () => {
   test("is among the print-outs looked at", () => {
