@@ -1,12 +1,15 @@
 // Branch and bound that learns from every failure: it finds shortest schedules, proves that none is shorter, or that there is none at all.
 import { Bounds, reasons } from "./bounds.ts";
 import { Capacity } from "./capacity.ts";
+import { chanceFrom } from "./chance.ts";
 import { Choices } from "./choices.ts";
 import { Clauses } from "./clauses.ts";
 import { Energy } from "./energy.ts";
 import { FailureAnalysis } from "./failure.ts";
 import { LagNetwork } from "./lag-network.ts";
 import { conflictingPairs, noPath } from "./longest-paths.ts";
+import { Nearby, nextAssumption } from "./nearby.ts";
+import type { Assumption } from "./nearby.ts";
 import { horizonOf, makespanOf } from "./project.ts";
 import type { Project, Schedule } from "./project.ts";
 
@@ -29,6 +32,10 @@ export interface SearchResult {
 }
 
 const failuresOfFirstRun = 100;
+
+/** Once there is a schedule, all runs but every fourth look near it. */
+const runsPerFullRun = 4;
+const failuresNearby = 150;
 const mostPairs = 6_000;
 
 /**
@@ -47,10 +54,13 @@ export class LearningSearch {
   private readonly clauses: Clauses;
   private readonly choices: Choices;
   private readonly analysis: FailureAnalysis;
+  private readonly nearby: Nearby;
   private readonly end: number;
   private head = 0;
   private best: Schedule | null = null;
   private failures = 0;
+  /** Runs that look everywhere, and all runs. */
+  private fullRuns = 0;
   private runs = 0;
   private clausesKept = 4_000;
   private isPossible: boolean;
@@ -72,7 +82,9 @@ export class LearningSearch {
     this.isDue = new Uint8Array(this.capacities.length).fill(1);
     this.isEnergyDue = new Uint8Array(this.capacities.length).fill(1);
     this.addLags(paths);
-    pairs.forEach(([a, b], index) => this.addPair(a, b, count + 1 + index));
+    const orderOf = (pair: number): number => count + 1 + pair;
+    pairs.forEach(([a, b], pair) => this.addPair(a, b, orderOf(pair)));
+    this.nearby = new Nearby(project, pairs, orderOf, chanceFrom(1));
     this.isPossible = this.setFirstBounds();
     if (known) this.take(known);
     if (within !== null) this.isPossible &&= this.bounds.raise(2 * this.end + 1, -within, reasons.none, 0) && this.propagate();
@@ -170,7 +182,12 @@ export class LearningSearch {
     const isDone = (): boolean => !this.isPossible || this.failures >= stopAt || (this.best?.makespan ?? Infinity) <= (limit.goal ?? 0) || limit.isOver?.() === true;
     while (!isDone()) {
       this.runs += 1;
-      this.runOnce(Math.min(stopAt, this.failures + failuresOfFirstRun * luby(this.runs)), limit);
+      if (this.best && this.runs % runsPerFullRun !== 0) {
+        this.runNearby(this.best, Math.min(stopAt, this.failures + failuresNearby), limit);
+      } else {
+        this.fullRuns += 1;
+        this.runOnce(Math.min(stopAt, this.failures + failuresOfFirstRun * luby(this.fullRuns)), limit, []);
+      }
       if (this.isPossible && this.clauses.count > this.clausesKept) {
         this.clauses.halve();
         this.clausesKept += 500;
@@ -186,9 +203,19 @@ export class LearningSearch {
     return best ? { state: "shortest", schedule: best, lowerBound: best.makespan, failures } : { state: "impossible", schedule: null, lowerBound: 0, failures };
   }
 
-  /** One run between restarts. Every second run first tries to end as early as the lower bound, which proves a higher bound if it fails. */
-  private runOnce(stopAt: number, limit: SearchLimit): void {
+  private runNearby(best: Schedule, stopAt: number, limit: SearchLimit): void {
+    const isSearched = this.runOnce(stopAt, limit, this.nearby.draw(best));
+    this.nearby.notice(this.best !== best ? "shorter" : isSearched ? "none" : "unknown");
+  }
+
+  /**
+   * One run between restarts; true if nothing shorter keeps to the assumptions, false if that is not known.
+   * Without assumptions every second run first tries to end as early as the lower bound, which proves a higher bound if it fails.
+   */
+  private runOnce(stopAt: number, limit: SearchLimit, assumptions: readonly Assumption[]): boolean {
     const { bounds } = this;
+    const isNearby = assumptions.length > 0;
+    let isSearched = false;
     while (this.isPossible) {
       if (!this.propagate()) {
         this.learn();
@@ -197,18 +224,24 @@ export class LearningSearch {
       }
       if (this.failures >= stopAt) break;
       const lowest = bounds.leastAtRoot[2 * this.end]!;
-      const isProbing = bounds.level === 0 && this.runs % 2 === 0 && bounds.most(this.end) > lowest;
-      const choice = isProbing ? { view: 2 * this.end + 1, least: -((lowest + lowest + bounds.most(this.end)) / 3 | 0) } : this.choices.next(this.runs > 1);
+      const isProbing = !isNearby && bounds.level === 0 && this.fullRuns % 2 === 0 && bounds.most(this.end) > lowest;
+      const assumption = nextAssumption(assumptions, bounds);
+      if (assumption === "impossible") {
+        isSearched = true;
+        break;
+      }
+      const choice = assumption ?? (isProbing ? { view: 2 * this.end + 1, least: -((lowest + lowest + bounds.most(this.end)) / 3 | 0) } : this.choices.next(this.runs > 1));
       if (!choice) {
         const starts = this.project.durations.map((_, activity) => bounds.least[2 * activity]!);
         this.take({ starts, makespan: makespanOf(this.project, starts) });
-        if (this.best!.makespan <= (limit.goal ?? 0)) break;
+        if (isNearby || this.best!.makespan <= (limit.goal ?? 0)) break;
         continue;
       }
       bounds.openLevel();
       bounds.raise(choice.view, choice.least, reasons.none, 0);
     }
     this.backTo(0);
+    return isSearched;
   }
 
   private learn(): void {
