@@ -50,7 +50,7 @@ export class Nearby {
     });
     const times = starts.flatMap((start, activity): readonly Assumption[] =>
       isOpen[activity] ? [] : [{ view: 2 * activity, least: start - reach }, { view: 2 * activity + 1, least: -start - reach }]);
-    return [...orders, ...times];
+    return [...times, ...orders];
   }
 
   /** The next stretch is longer where one held nothing, and shorter where it was too much to search. */
