@@ -35,7 +35,9 @@ test("check reports problems and writes nothing", async () => {
   expect(said).toContain("content/spoiled/project.yaml:");
   expect(said).toContain("1 of 2 projects can be built");
   await expect(workshop.files()).rejects.toThrow();
-  expect((await workshop.run("check", "sound")).status).toBe(0);
+  const warned = await workshop.edit("sound", (text) => text.replace(/^book:$/m, "tools: {ruler length: 100 mm}\nbook:")).then(() => workshop.run("check", "sound"));
+  expect(warned.status).toBe(0);
+  expect(warned.said).toMatch(/sound: warning about the design: [\s\S]*\[longer-than-tool\]\n {2}hint: /);
 });
 
 test("the process ends with the command's status", () => {

@@ -1,4 +1,6 @@
 // Phase 1: the text of a definition becomes checked definitions, one for each variant, or everything that is wrong with it.
+import { bindingIds, bindings } from "../catalogue/bindings.ts";
+import { nearestOf } from "../problems/nearest.ts";
 import type { Problem, ProblemCode } from "../problems/problem.ts";
 import { sortProblems } from "../problems/print-problem.ts";
 import type { Unit } from "../units/length.ts";
@@ -128,9 +130,12 @@ function notAMapping(file: string, root: Node): Problem {
   };
 }
 
+/** The binding as written. A misspelt key or name is an error of its own; what was meant still tells which other keys are right. */
 function bindingIn(root: Node): BindingDefinition | null {
-  const written = nodeAt(root, ["binding"]);
-  const id = written && isScalarNode(written) ? findBinding(written.text) : null;
+  if (root.kind !== "map") return null;
+  const key = root.entries.has("binding") ? "binding" : [...root.entries.keys()].find((each) => nearestOf(each, ["binding"]) !== null);
+  const written = key === undefined ? null : nodeAt(root, [key]);
+  const id = written && isScalarNode(written) ? findBinding(written.text) ?? findBinding(nearestOf(written.text, bindingIds.map((each) => bindings[each].name)) ?? "") : null;
   return id && definitionOf(id);
 }
 

@@ -40,10 +40,10 @@ function inFormula(text: string): string {
   return text.replace(/\s\(about\s[^)]*\)/, "").replace(/^about\s/, "");
 }
 
-/** A value as it is put into text: one unit only, so that formulas stay readable. */
-export function printValue(value: Value, definition: Definition): string {
+/** A value as it is put into text: one unit only where it stands in a formula, which would not stay readable else. */
+export function printValue(value: Value, definition: Definition, dual = false): string {
   if (value.quantity.dimension === 0) return String(rationalToNumber(value.quantity.value));
-  const style = { ...definition.units, dual: false };
+  const style = { ...definition.units, dual };
   const length = value.quantity.value as Length;
   return value.shownAs === "thickness" ? printThickness(length, style) : printLength(length, style);
 }

@@ -50,7 +50,7 @@ export function findUnprintedProse(definition: Definition, steps: readonly strin
 
 function namesOf(definition: Definition, model: Model, say: Wording): ReadonlyMap<string, string> {
   const names = new Map<string, string>();
-  for (const value of model.values.values()) names.set(value.name, printValue(value, definition));
+  for (const value of model.values.values()) names.set(value.name, printValue(value, definition, definition.units.dual));
   for (const part of model.parts) {
     names.set(`${part.name} height`, say.size(part.height));
     names.set(`${part.name} width`, say.size(part.width));

@@ -23,6 +23,11 @@ export async function check({ projects, content, progress }: CheckOptions): Prom
   const problems = computed.flatMap((result) => result.problems);
   if (problems.length > 0) progress.say(printProblems(problems, new Map(computed.flatMap((result) => [...result.texts]))));
   for (const { project, fault } of computed) if (fault) progress.say(`${project.name}: ${faultInWords(fault)}`);
+  for (const { definition, plan } of computed.flatMap((result) => result.booklets)) {
+    for (const { code, where, message, consequence, remedy } of plan.findings.filter(({ severity }) => severity === "warn")) {
+      progress.say(`${definition.project}: warning about the design: ${where}: ${message}; ${consequence} [${code}]\n  hint: ${remedy}\n`);
+    }
+  }
   const sound = computed.filter((result) => result.booklets.length > 0);
   progress.say(`${sound.length} of ${computed.length} projects can be built`);
   if (computed.some((result) => result.fault !== null)) return 3;
