@@ -23,21 +23,23 @@ export function adhesiveOfJob(job: { readonly about: string; readonly usual: str
   const time = (about: string, example: string): Field<number | null> =>
     optionalDuration({ about: `${about} Left out, the catalogue's.`, least: 0, most: 14 * 24 * 60, limits: "of at most 14 days", example });
   return optionalMapping({
-    use: adhesiveName(job.about, usual),
+    use: adhesiveName({ about: job.about, usual }),
     open: time("Latest moment the parts must be together.", "8 min"),
     set: time("How long until the joint may be handled.", "30 min"),
     dry: time("How long until it may be bent, opened or drilled.", "12 h"),
   }, { about: `${job.about} Default: ${usual.name}.`, shorthand: "use", example: usual.name });
 }
 
-function adhesiveName(about: string, usual: CatalogueAdhesive): Field<CatalogueAdhesive> {
+/** An adhesive of the catalogue by name; required where none is usual. */
+export function adhesiveName({ about, usual }: { readonly about: string; readonly usual: CatalogueAdhesive | null }): Field<CatalogueAdhesive> {
+  const example = usual?.name ?? "PVA";
   const names = adhesives.map((adhesive) => adhesive.name);
   return leaf<CatalogueAdhesive>({
-    about: `${about} Default: ${usual.name}.`,
-    expected: `an adhesive such as ${usual.name}`,
-    example: usual.name,
+    about: usual ? `${about} Default: ${usual.name}.` : about,
+    expected: `an adhesive such as ${example}`,
+    example,
     json: { type: "string", examples: names },
-    fallback: { value: usual },
+    ...(usual ? { fallback: { value: usual } } : {}),
     read: ({ text }) => {
       const found = findAdhesive(text);
       if (found) return { ok: true, value: found };

@@ -9,6 +9,7 @@ import { settleLabels } from "./label-keys.ts";
 import { settleMaterial } from "./material-keys.ts";
 import { slugOf } from "./names.ts";
 import { settleTools } from "./tool-keys.ts";
+import { settlePacks } from "./pack-keys.ts";
 import { bookletProblem, settlePrint } from "./print-keys.ts";
 import { pieceFromNode } from "./prose.ts";
 import type { WrittenKeys } from "./shared-keys.ts";
@@ -88,8 +89,10 @@ export function assemble(parts: Parts): { readonly definition: Definition; reado
 
 function classOf({ file, version, written }: Parts, problems: Problem[]): Definition["class"] {
   if (!written.class) return null;
+  const { packs, problems: ofPacks } = settlePacks(written.class.adhesives);
+  for (const { index, key, ...each } of ofPacks) problems.push({ ...each, severity: "error", place: placeAt(file, version.root, ["class", "adhesives", index, key]) });
   const settled = settleLabels(written.class.labels, written.print.paper[0]!);
-  if (settled.ok) return settleClass(written.class, settled.sheet);
+  if (settled.ok) return settleClass(written.class, settled.sheet, packs);
   const { key, code, message, hint } = settled;
   problems.push({ code, severity: "error", message, hint, place: placeAt(file, version.root, ["class", "labels", key]) });
   return null;

@@ -9,8 +9,10 @@ import { labelKeys } from "./label-keys.ts";
 import type { LabelSheet, WrittenLabels } from "./label-keys.ts";
 import { leaf, shownValue } from "./leaf.ts";
 import type { Field, FieldContext } from "./leaf.ts";
+import { packKeys } from "./pack-keys.ts";
+import type { WrittenPack } from "./pack-keys.ts";
 import { text } from "./text-fields.ts";
-import type { ClassSettings } from "./types.ts";
+import type { AdhesivePack, ClassSettings } from "./types.ts";
 
 /** How a tool is called in a definition: its id in plain words. */
 export const toolWords: Readonly<Record<ToolId, string>> = Object.fromEntries(
@@ -36,6 +38,7 @@ export interface WrittenClass {
   readonly "clean up": number;
   readonly demonstration: Rational;
   readonly tools: Readonly<Record<string, number | null>>;
+  readonly adhesives: readonly WrittenPack[];
   readonly currency: string;
   readonly "kit margin": Rational;
   readonly labels: WrittenLabels;
@@ -60,6 +63,7 @@ export function classKeys(context: FieldContext): Field<WrittenClass | null> {
     tools: mappingWithDefaults(Object.fromEntries(Object.entries(toolWords).map(([id, words]) => [
       words, optionalCount({ about: `How many the class has of: ${tools[id as ToolId].name}. Left out, one for each participant.`, least: 1, most: 200, example: 4 }),
     ])), { about: "What is shared, and how many there are.", noun: "tool that is known here", example: "{hole tool: 4}" }),
+    adhesives: packKeys(context),
     currency: text({ about: "How prices are marked.", most: 8, default: "€", example: "€" }),
     "kit margin": decimal({ about: "What a kit is sold for above its cost, as a share of the cost. Default: 0.", least: "0", most: "10", default: rational(0), example: "0.4" }),
     labels: labelKeys(context),
@@ -90,8 +94,8 @@ function timeOfDay(): Field<number> {
   });
 }
 
-/** The settings of the class as the plan uses them; its label sheet has been settled. */
-export function settleClass(written: WrittenClass, labels: LabelSheet): ClassSettings {
+/** The settings of the class as the plan uses them; its label sheet and its packs have been settled. */
+export function settleClass(written: WrittenClass, labels: LabelSheet, packs: readonly AdhesivePack[]): ClassSettings {
   const ids = Object.entries(toolWords) as readonly (readonly [ToolId, string])[];
   return {
     participants: written.participants,
@@ -104,6 +108,7 @@ export function settleClass(written: WrittenClass, labels: LabelSheet): ClassSet
     cleanUp: written["clean up"],
     demonstration: written.demonstration,
     tools: new Map(ids.flatMap(([id, words]) => (written.tools[words] ? [[id, written.tools[words]] as const] : []))),
+    packs,
     currency: written.currency,
     kitMargin: written["kit margin"],
     labels,

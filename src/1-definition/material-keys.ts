@@ -92,7 +92,7 @@ export function settleMaterial(role: string, usual: MaterialRole["usual"], writt
 }
 
 /** A price in the class's currency, exact; null when it is not written. */
-function price(about: string): Field<Rational | null> {
+export function price(about: string): Field<Rational | null> {
   return decimal<null>({ about: `${about} Needed only for what a class costs.`, least: "0", most: "100000", default: null, example: "2.40" });
 }
 

@@ -153,11 +153,21 @@ export interface ClassSettings {
   readonly demonstration: Rational;
   /** How many the class has of a tool; one for each participant where it is not named. */
   readonly tools: ReadonlyMap<ToolId, number>;
+  /** Packs in which adhesives are bought, each adhesive once. */
+  readonly packs: readonly AdhesivePack[];
   readonly currency: string;
   /** What a kit is sold for above its cost, as a share of the cost. */
   readonly kitMargin: Rational;
   /** The sheet on which labels for the bags are printed. */
   readonly labels: LabelSheet;
+}
+
+/** A pack of an adhesive: grams of what is brushed on, a length of what comes off a roll. */
+export interface AdhesivePack {
+  readonly name: string;
+  readonly price: Rational | null;
+  readonly grams: number | null;
+  readonly length: Length | null;
 }
 
 /** What the author adds to or changes in a step that the binding already has. Text fields are Markdown. */

@@ -17,8 +17,7 @@ export function buyingCsv({ definition, plan }: Booklet): string | null {
 }
 
 function cellsOf(line: OrderLine, currency: string): readonly string[] {
-  // Nobody's packs of adhesives are known here: only how much is needed.
-  const counted = (count: number): string => (line.role === "adhesive" ? "" : String(count));
+  const counted = (count: number): string => (line.isCounted ? String(count) : "");
   const money = (cents: number | null): string => (cents === null ? "" : (cents / 100).toFixed(2));
   return [
     line.name, line.unit, String(line.needed), counted(line.inHand), counted(line.packs), counted(line.packSize),

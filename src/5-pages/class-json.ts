@@ -1,5 +1,6 @@
 // A class in the published shape of plan.json: who comes, cut plans and orders, nothing computed anew.
 import type { ClassPlan, CutPlanOfMaterial, LengthPlanOfMaterial, OrderLine } from "../3-plan/class/types.ts";
+import type { MaterialNeed } from "../3-plan/types.ts";
 import type { BarCutPlan, CutStep, SheetCutPlan, SheetLayout } from "../3-plan/cutting/types.ts";
 import type { Length } from "../units/length.ts";
 import type { PlanJson } from "./plan-schema.ts";
@@ -55,20 +56,25 @@ export function lengthCuttingJson(plans: readonly LengthPlanOfMaterial[], length
 }
 
 /** Who makes a book, and what is ordered. */
-export function classJson(own: ClassPlan, currency: string): NonNullable<PlanJson["class"]> {
+export function classJson(own: ClassPlan, currency: string, length: PutLength, numberOf: (step: string) => number): NonNullable<PlanJson["class"]> {
   return {
     participants: own.participants, makers: own.makers, sets: own.sets, currency,
-    orders: own.orders.filter(isCounted).map((line) => ({
+    orders: own.orders.filter((line) => line.isCounted).map((line) => ({
       role: line.role, material: line.name, unit: line.unit, needed: line.needed, in_hand: line.inHand, packs: line.packs, pack_size: line.packSize,
       pack_price: inCurrency(line.packPrice), cost: inCurrency(line.price), over: line.over, note: line.note,
+    })),
+    adhesives: own.adhesives.map(({ name, steps, brushed, taped }) => ({
+      adhesive: name, steps: steps.map(numberOf),
+      brushed: brushed && { square_centimetres: brushed.squareCentimetres, grams_per_square_metre: brushed.gramsPerSquareMetre, grams: brushed.grams },
+      taped: taped && length(taped),
     })),
     not_planned: own.unplanned.map(({ material, reason }) => ({ material, reason })),
   };
 }
 
 /** What a material's orders come to: for the class, for one of its sets, in packs and in money; nulls without a class or where nothing is counted. */
-export function orderedJson(role: string, own: ClassPlan | null): Pick<PlanJson["materials"][number], "unit" | "per_book" | "per_class" | "packs" | "cost"> {
-  const lines = own?.orders.filter((line) => line.role === role && isCounted(line)) ?? [];
+export function orderedJson({ role, name }: Pick<MaterialNeed, "role" | "name">, own: ClassPlan | null): Pick<PlanJson["materials"][number], "unit" | "per_book" | "per_class" | "packs" | "cost"> {
+  const lines = own?.orders.filter((line) => line.isCounted && line.role === role && (role !== "adhesive" || line.name === name)) ?? [];
   if (!own || lines.length === 0) return { unit: null, per_book: null, per_class: null, packs: null, cost: null };
   const needed = sumOf(lines, (line) => line.needed);
   return {
@@ -77,11 +83,6 @@ export function orderedJson(role: string, own: ClassPlan | null): Pick<PlanJson[
     packs: sumOf(lines, (line) => line.packs),
     cost: lines.some((line) => line.price === null) ? null : inCurrency(sumOf(lines, (line) => line.price!)),
   };
-}
-
-/** Adhesives are named in the order, but not counted. */
-function isCounted({ role }: OrderLine): boolean {
-  return role !== "adhesive";
 }
 
 function sumOf(lines: readonly OrderLine[], amount: (line: OrderLine) => number): number {

@@ -81,6 +81,16 @@ export const classNumbers = z.strictObject({
   sets: z.int().positive().describe("Sets of material: makers and spares."),
   currency: z.string(),
   orders: z.array(order),
+  adhesives: z.array(z.strictObject({
+    adhesive: z.string(),
+    steps: z.array(z.int().positive()),
+    brushed: z.strictObject({
+      square_centimetres: count.describe("The surface that it is laid on, for all sets."),
+      grams_per_square_metre: z.int().positive(),
+      grams: count.describe("With as much again for what stays in pot and brush; common practice, no source."),
+    }).nullable().describe("Null for what comes off a roll."),
+    taped: length.nullable().describe("Null for what is brushed on."),
+  })).describe("How much of each adhesive all sets take, whether or not it is among the orders."),
   not_planned: z.array(z.strictObject({ material: z.string(), reason: z.string() })).describe("Materials without a cut plan."),
 });
 

@@ -111,7 +111,7 @@ export function viewClass({ definition, plan, drawings }: Booklet, room?: Figure
       name: line.name, unit: line.unit, note: line.note,
       needed: String(line.needed),
       inHand: line.inHand === 0 ? "" : String(line.inHand),
-      buy: line.role === "adhesive" ? "" : line.packSize === 1 ? String(line.packs) : `${line.packs} ${line.packs === 1 ? "pack" : "packs"} of ${line.packSize}`,
+      buy: !line.isCounted ? "" : line.packSize === 1 ? String(line.packs) : `${line.packs} ${line.packs === 1 ? "pack" : "packs"} of ${line.packSize}`,
       price: line.price === null ? "" : printMoney(line.price, currency),
       over: line.over === 0 ? "" : String(line.over),
     })),

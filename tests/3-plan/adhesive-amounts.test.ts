@@ -11,9 +11,9 @@ import { loadLinearSolver } from "../../src/build/linear-solver.ts";
 
 const solver = await loadLinearSolver();
 
-function planOf(adhesives: string): Plan {
+function planOf(adhesives: string, packs = ""): Plan {
   const text = `benchleaf: 1\nbinding: concertina\ntitle: T\nsummary: S\nauthor: {name: A}\nunits: mm\nbook: {panels: 8, panel: {height: 150 mm, width: 100 mm}, square: 3 mm, turn in: 15 mm, closure: none, covering: paper}\n`
-    + `materials: {panel paper: {sheets: [500 mm x 900 mm], grain: short}}\nadhesives: {${adhesives}}\nclass: {participants: 8, teacher copy: yes, spares: 1, sessions: [4 h, 4 h, 4 h]}\n`;
+    + `materials: {panel paper: {sheets: [500 mm x 900 mm], grain: short}}\nadhesives: {${adhesives}}\nclass: {participants: 8, teacher copy: yes, spares: 1, sessions: [4 h, 4 h, 4 h]${packs}}\n`;
   const { definitions, problems } = readDefinition({ project: "x", file: "content/x/project.yaml", bytes: new TextEncoder().encode(text), files: new Set(["project.yaml"]), prose: new Map() });
   expect(problems).toEqual([]);
   const { model } = buildModel(definitions[0]!);
@@ -32,6 +32,19 @@ describe("ten small concertinas", () => {
     // 0.82392 m² × 120 g/m² = 98.87 g; as much again: 197.7 g, up to ten: 200 g.
     expect([pva!.name, pva!.needed, pva!.unit]).toEqual(["PVA", 200, "g, about"]);
     expect(pva!.note).toContain("8240\u00a0cm² at 120 g/m²");
+  });
+
+  it("pay for whole packs of it, and a kit for its share", () => {
+    const written = "adhesives: [{adhesive: PVA, grams: 150, price: 4.50}, {adhesive: double-sided tape, length: 3.5 m, price: 2}]";
+    const { orders, costs } = planOf("covering: PVA, ends: double-sided tape", `, ${written}`).class!;
+    const shown = orders.filter((line) => line.isCounted && line.role === "adhesive").map((line) => [line.name, line.needed, line.packSize, line.packs, line.price, line.over]);
+    // 130 g out of one pot of 150 g; 10 m off rolls of which 3 whole metres count each.
+    expect(shown).toEqual([["PVA", 130, 150, 1, 450, 20], ["double-sided tape", 10, 3, 4, 800, 2]]);
+    expect(costs.toSpend).toBe("€\u00a012.50");
+    // 4.50 × 130 ÷ 150 = 3.90; 2 × 10 ÷ 3 = 6.67; together 10.57 for ten books.
+    expect(costs.usedPerSet).toBe("€\u00a01.06");
+    expect(costs.unpriced).not.toContain("PVA");
+    expect(planOf("covering: PVA, ends: PVA").class!.costs.unpriced).toContain("PVA");
   });
 
   it("take tape by its length where tape is chosen", () => {

@@ -30,7 +30,7 @@ function readCsv(text: string): readonly (readonly string[])[] {
   return records.slice(0, -1);
 }
 
-const line: OrderLine = { role: "card", name: "grey card", unit: "sheets 500 × 700 mm", needed: 7, inHand: 2, packs: 1, packSize: 10, packPrice: 1240, price: 1240, over: 5, used: 86_800, note: "" };
+const line: OrderLine = { role: "card", name: "grey card", unit: "sheets 500 × 700 mm", needed: 7, inHand: 2, isCounted: true, packs: 1, packSize: 10, packPrice: 1240, price: 1240, over: 5, used: 86_800, note: "" };
 
 function csvOf(...orders: readonly OrderLine[]): string {
   return buyingCsv({ definition: { class: { currency: "€" } }, plan: { class: { orders } } } as unknown as Booklet)!;
@@ -46,6 +46,10 @@ describe("the buying list as a table", () => {
       ["grey card", "sheets 500 × 700 mm", "7", "2", "1", "10", "12.40", "12.40", "5", "€", ""],
       ['cloth, "sea green"', "sheets 500 × 700 mm", "7", "2", "1", "10", "", "", "5", "", ""],
     ]);
+  });
+
+  it("tells only how much is needed of what has no packs", () => {
+    expect(readCsv(csvOf({ ...line, isCounted: false, packPrice: null, price: null }).slice(1))[1]).toEqual(["grey card", "sheets 500 × 700 mm", "7", "", "", "", "", "", "", "", ""]);
   });
 
   it("is none without a class", () => {

@@ -93,6 +93,14 @@ test("what is ordered covers what is cut, in whole packs, and the sums agree", (
   expect(posts).toMatchObject({ unit: "pieces", packs: Math.ceil(posts.per_class! / 20) });
   expect(plan.materials.find(({ role }) => role === "adhesive")).toMatchObject({ per_class: null, cost: null });
   expect(partOf("card").material).toBe("card");
+  const { adhesives } = plan.class!;
+  // The tape of the joints is a part itself, cut to size.
+  expect([...adhesives.map(({ adhesive }) => adhesive), "self-adhesive tape"].sort()).toEqual([...new Set(plan.steps.flatMap(({ adhesive }) => (adhesive ? [adhesive.name] : [])))].sort());
+  for (const { adhesive, steps, brushed, taped } of adhesives) {
+    expect([brushed, taped].filter((each) => each !== null)).toHaveLength(1);
+    for (const number of steps) expect(plan.steps[number - 1]!.adhesive!.name).toBe(adhesive);
+    if (brushed) expect(brushed.grams).toBe(10 * Math.ceil((brushed.square_centimetres * brushed.grams_per_square_metre * 2) / 100_000));
+  }
 });
 
 test("its timetable can be walked minute by minute", () => {

@@ -1,17 +1,15 @@
 // What a class buys: packs of everything, what is in hand already, what it costs and what is over afterwards.
-import type { Definition } from "../../1-definition/types.ts";
+import type { AdhesivePack, Definition } from "../../1-definition/types.ts";
 import type { Model } from "../../2-model/types.ts";
 import { addLengths, multiplyLength, noLength } from "../../units/length.ts";
 import type { Length } from "../../units/length.ts";
-import { ceilRational, rational } from "../../units/rational.ts";
+import { ceilRational, floorRational, rational } from "../../units/rational.ts";
 import type { Rational } from "../../units/rational.ts";
-import type { DraftStep } from "../binding.ts";
 import { postsOf } from "../hardware.ts";
 import { soldByLength } from "../materials.ts";
 import type { Plan } from "../types.ts";
 import { listInWords } from "../wording.ts";
 import type { Wording } from "../wording.ts";
-import { amountsOf } from "./adhesive-amounts.ts";
 import type { AdhesiveAmount } from "./adhesive-amounts.ts";
 import type { CutPlans } from "./cut-plans.ts";
 import { ceilCents, centsOf, printMoney, withMargin } from "./money.ts";
@@ -28,8 +26,18 @@ interface Demand {
   readonly note: string;
 }
 
+/** What the orders are added up from. */
+export interface OrderInput {
+  readonly definition: Definition;
+  readonly model: Model;
+  readonly plan: Plan;
+  readonly adhesives: readonly AdhesiveAmount[];
+  readonly cuts: CutPlans;
+  readonly sets: number;
+}
+
 /** Every line of the order, sheets first, then lengths, counted pieces and hardware, and the adhesives. */
-export function listOrders(definition: Definition, model: Model, { plan, drafts }: { readonly plan: Plan; readonly drafts: readonly DraftStep[] }, cuts: CutPlans, sets: number, say: Wording): readonly OrderLine[] {
+export function listOrders({ definition, model, plan, adhesives, cuts, sets }: OrderInput, say: Wording): readonly OrderLine[] {
   const planned = new Set([...cuts.sheets, ...cuts.lengths].map((each) => each.role));
   const roles = [...new Set(model.parts.map((part) => part.material))].filter((role) => !planned.has(role));
   return [
@@ -44,7 +52,7 @@ export function listOrders(definition: Definition, model: Model, { plan, drafts 
     ...roles.map((role) => countedDemand(role, definition, model, sets, say)),
     ...threadDemand(definition, model, sets, say),
     ...postDemand(definition, model, sets, say),
-  ].map(orderOf).concat(amountsOf(definition, drafts, sets).map((amount) => adhesiveLine(amount, plan, say)));
+  ].map(orderOf).concat(adhesives.map((amount) => adhesiveLine(amount, definition.class!.packs, plan, say)));
 }
 
 function restOf(layouts: CutPlans["lengths"][number]["plan"]["layouts"]): Length {
@@ -96,32 +104,36 @@ function orderOf({ price, ...demand }: Demand): OrderLine {
   const packs = Math.ceil(Math.max(0, needed - inHand) / packSize);
   const packPrice = price && centsOf(price);
   return {
-    ...demand, packs, packPrice, price: packPrice === null ? null : packPrice * packs,
+    ...demand, isCounted: true, packs, packPrice, price: packPrice === null ? null : packPrice * packs,
     over: inHand + packs * packSize - needed,
     used: packPrice === null ? null : Math.ceil((packPrice * 100 * needed) / packSize),
   };
 }
 
-/** Adhesives by weight, tapes by length: estimates of ours that say what they rest on. */
-function adhesiveLine({ name, steps, brushed, taped }: AdhesiveAmount, plan: Plan, say: Wording): OrderLine {
+/** Adhesives by weight, tapes by length: estimates of ours that say what they rest on. Of a roll only whole metres or feet count. */
+function adhesiveLine({ name, steps, brushed, taped }: AdhesiveAmount, packs: readonly AdhesivePack[], plan: Plan, say: Wording): OrderLine {
   const inInches = say.unitName === "inches";
   const numbers = plan.steps.filter((step) => steps.includes(step.id)).map((step) => String(step.n));
   const where = `for ${numbers.length === 1 ? "step" : "steps"} ${listInWords(numbers)}`;
-  const line = { role: "adhesive", name, inHand: 0, packs: 0, packSize: 1, packPrice: null, price: null, over: 0, used: null } as const;
+  const pack = packs.find((each) => each.name === name);
+  const line = (unit: string, needed: number, packSize: number, note: string): OrderLine => {
+    const demand = { role: "adhesive", name, unit, needed, inHand: 0, note } as const;
+    return pack ? orderOf({ ...demand, packSize, price: pack.price }) : { ...demand, isCounted: false, packs: 0, packSize: 1, packPrice: null, price: null, over: 0, used: null };
+  };
   if (brushed) {
     const area = inInches ? `${Math.ceil(brushed.squareCentimetres / 6.4516)}\u00a0in²` : `${brushed.squareCentimetres}\u00a0cm²`;
     const ounces = inInches ? `, ${Math.ceil(brushed.grams / 28.35)} oz` : "";
-    return { ...line, unit: "g, about", needed: brushed.grams, note: `${where}: ${area} at ${brushed.gramsPerSquareMetre} g/m², and as much again for pot and brush${ounces}. Our estimate: weigh the pot before and after your own book` };
+    return line("g, about", brushed.grams, pack?.grams ?? 1, `${where}: ${area} at ${brushed.gramsPerSquareMetre} g/m², and as much again for pot and brush${ounces}. Our estimate: weigh the pot before and after your own book`);
   }
-  const needed = Number(ceilRational(multiplyLength(taped!, inInches ? rational(10n, 3048n) : rational(1n, 1000n))));
-  return { ...line, unit: inInches ? "ft, about" : "m, about", needed, note: `${where}: a strip along each long edge that is glued` };
+  const inUnits = (length: Length): Rational => multiplyLength(length, inInches ? rational(10n, 3048n) : rational(1n, 1000n));
+  return line(inInches ? "ft, about" : "m, about", Number(ceilRational(inUnits(taped!))), pack?.length ? Number(floorRational(inUnits(pack.length))) : 1, `${where}: a strip along each long edge that is glued`);
 }
 
 /** What the orders cost together. What has no price is named beside the sums; without any price there are none. */
 export function addUpCosts(orders: readonly OrderLine[], definition: Definition, participants: number, sets: number): Costs {
   const { currency, kitMargin } = definition.class!;
-  const priceable = orders.filter((line) => line.role !== "adhesive");
-  const unpriced = [...new Set(priceable.filter((line) => line.packPrice === null).map((line) => line.name))];
+  const priceable = orders.filter((line) => line.isCounted);
+  const unpriced = [...new Set(orders.filter((line) => line.packPrice === null).map((line) => line.name))];
   const isUnknown = priceable.every((line) => line.packPrice === null);
   const money = (cents: number): string => (isUnknown ? "" : printMoney(cents, currency));
   const spend = priceable.reduce((sum, line) => sum + (line.price ?? 0), 0);

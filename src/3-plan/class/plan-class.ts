@@ -6,6 +6,7 @@ import type { DraftStep } from "../binding.ts";
 import type { LinearSolver } from "../cutting/linear-solver.ts";
 import type { Plan } from "../types.ts";
 import { wordingFor } from "../wording.ts";
+import { amountsOf } from "./adhesive-amounts.ts";
 import { makersOf } from "./activities.ts";
 import { shareOutSteps } from "./class-steps.ts";
 import { planCuts } from "./cut-plans.ts";
@@ -41,9 +42,10 @@ export function planClass({ definition, model, plan, drafts, solver, replan }: C
   const cuts = planCuts(definition, model, sets, solver, say);
   const steps = shareOutSteps(plan.steps, drafts, settings);
   const room = listRoom(plan, steps, settings, makers);
-  const orders = listOrders(definition, model, { plan, drafts }, cuts, sets, say);
+  const adhesives = amountsOf(definition, drafts, sets);
+  const orders = listOrders({ definition, model, plan, adhesives, cuts, sets }, say);
   return {
-    participants: settings.participants, makers, sets, orders,
+    participants: settings.participants, makers, sets, orders, adhesives,
     costs: addUpCosts(orders, definition, settings.participants, sets),
     cutPlans: cuts.sheets, lengthPlans: cuts.lengths, unplanned: cuts.unplanned,
     kit: listKit(plan, say),

@@ -2,6 +2,7 @@
 import type { Caution, SignalWord } from "../../catalogue/cautions.ts";
 import type { ToolId } from "../../catalogue/tools.ts";
 import type { BarCutPlan, BarCutRequest, SheetCutPlan, SheetCutRequest } from "../cutting/types.ts";
+import type { AdhesiveAmount } from "./adhesive-amounts.ts";
 import type { PrintedTimetable } from "./printed-timetable.ts";
 
 /** The teacher's half of a book's plan. */
@@ -12,6 +13,7 @@ export interface ClassPlan {
   /** Sets of material to prepare: makers and spares. */
   readonly sets: number;
   readonly orders: readonly OrderLine[];
+  readonly adhesives: readonly AdhesiveAmount[];
   readonly costs: Costs;
   readonly cutPlans: readonly CutPlanOfMaterial[];
   readonly lengthPlans: readonly LengthPlanOfMaterial[];
@@ -45,6 +47,8 @@ export interface OrderLine {
   readonly unit: string;
   readonly needed: number;
   readonly inHand: number;
+  /** Whether packs are known; of an adhesive without them only how much is needed is told. */
+  readonly isCounted: boolean;
   /** Packs to buy, with what is in each. */
   readonly packs: number;
   readonly packSize: number;
