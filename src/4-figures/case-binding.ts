@@ -17,6 +17,7 @@ import { drawCoverCorners, drawCoverSides, drawSpineTurnIn } from "./case-bindin
 import { drawFinishedBook, drawNamedParts } from "./case-binding/pictorial.ts";
 import { draftCaseCorner, draftCaseGuide, draftJointSpacer, draftPunchingGuide, draftRoundingGauge } from "./case-binding/templates.ts";
 import { drawFinishedSpine } from "./case-binding/finished-spine.ts";
+import { drawCaseParts } from "./case-binding/lifted-parts.ts";
 
 export const drawings: BindingDrawings<"case-binding"> = {
   figures: {
@@ -50,6 +51,7 @@ export const drawings: BindingDrawings<"case-binding"> = {
     "finished-spine": drawFinishedSpine,
     "finished-book": drawFinishedBook,
     "named-parts": drawNamedParts,
+    "lifted-parts": drawCaseParts,
   },
   templates: {
     "punching-guide": draftPunchingGuide,

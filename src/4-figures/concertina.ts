@@ -26,6 +26,7 @@ type Input = DrawingInput<"concertina">;
 function stuffOf({ model }: Input): string {
   return model.geometry.covering === "cloth" ? "cloth" : "paper";
 }
+import { drawConcertinaParts } from "./concertina/lifted-parts.ts";
 
 export const drawings: BindingDrawings<"concertina"> = {
   figures: {
@@ -54,6 +55,7 @@ export const drawings: BindingDrawings<"concertina"> = {
     "closed-section": drawClosedSection,
     "finished-book": drawFinishedBook,
     "named-parts": drawNamedParts,
+    "lifted-parts": drawConcertinaParts,
   },
   templates: {
     "fold-guide": draftFoldGuide,

@@ -15,6 +15,7 @@ import { drawFirstSection, drawLastSection, drawLaterSections, drawSecondSection
 import { drawSpineSection } from "./link-stitch/spine-section.ts";
 import { draftStationTemplate, drawStationLayout } from "./sewing/stations.ts";
 import { drawThreadLengths } from "./sewing/thread-lengths.ts";
+import { drawLinkStitchParts } from "./link-stitch/lifted-parts.ts";
 
 export const drawings: BindingDrawings<"link-stitch"> = {
   figures: {
@@ -47,6 +48,7 @@ export const drawings: BindingDrawings<"link-stitch"> = {
     "spine-section": drawSpineSection,
     "finished-book": drawFinishedBook,
     "named-parts": drawNamedParts,
+    "lifted-parts": drawLinkStitchParts,
   },
   templates: {
     "station-template": (input) => draftStationTemplate(input, input.model.geometry),

@@ -12,6 +12,7 @@ import { draftSpineTemplate, drawSpineLayout } from "./long-stitch/spine-layout.
 import { drawFoldSections, drawPierceSections, drawTrimSections } from "./sewing/section-making.ts";
 import { draftStationTemplate, drawStationLayout } from "./sewing/stations.ts";
 import { drawThreadLengths } from "./sewing/thread-lengths.ts";
+import { drawLongStitchParts } from "./long-stitch/lifted-parts.ts";
 
 export const drawings: BindingDrawings<"long-stitch"> = {
   figures: {
@@ -36,6 +37,7 @@ export const drawings: BindingDrawings<"long-stitch"> = {
     "spine-section": drawSpineSection,
     "finished-book": drawFinishedBook,
     "named-parts": drawNamedParts,
+    "lifted-parts": drawLongStitchParts,
   },
   templates: {
     "station-template": (input) => draftStationTemplate(input, input.model.geometry),

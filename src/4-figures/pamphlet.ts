@@ -8,6 +8,7 @@ import { drawFinishedBook, drawNamedParts } from "./pamphlet/open-book.ts";
 import { drawPierceHoles, draftHoleTemplate } from "./pamphlet/holes.ts";
 import { drawFoldSheets, drawSection, drawTrim } from "./pamphlet/section.ts";
 import { drawSewing, drawTie } from "./pamphlet/sewing.ts";
+import { drawPamphletParts } from "./pamphlet/lifted-parts.ts";
 
 export const drawings: BindingDrawings<"pamphlet"> = {
   figures: {
@@ -22,6 +23,7 @@ export const drawings: BindingDrawings<"pamphlet"> = {
     section: drawSection,
     "finished-book": drawFinishedBook,
     "named-parts": drawNamedParts,
+    "lifted-parts": drawPamphletParts,
   },
   templates: { "hole-template": draftHoleTemplate },
 };

@@ -23,6 +23,7 @@ import { drawOpenCover } from "./post-album/open-cover.ts";
 import { drawPierceLeaves } from "./post-album/pierce-leaves.ts";
 import { drawPostSection } from "./post-album/post-section.ts";
 import { drawRoomBetweenLeaves } from "./post-album/room-between-leaves.ts";
+import { drawPostAlbumParts } from "./post-album/lifted-parts.ts";
 
 export const drawings: BindingDrawings<"post-album"> = {
   figures: {
@@ -45,6 +46,7 @@ export const drawings: BindingDrawings<"post-album"> = {
     "room-between-leaves": drawRoomBetweenLeaves,
     "finished-book": drawFinishedBook,
     "named-parts": drawNamedParts,
+    "lifted-parts": drawPostAlbumParts,
   },
   templates: {
     "hole-template": draftHoleTemplate,

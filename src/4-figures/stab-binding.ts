@@ -8,6 +8,7 @@ import { drawFinishedBook, drawNamedParts } from "./stab-binding/finished-book.t
 import { draftHoleTemplate, drawHoleLayout, drawInnerHoles } from "./stab-binding/hole-layout.ts";
 import { drawHideEnd, drawSection } from "./stab-binding/section.ts";
 import { drawInnerBinding, drawWay } from "./stab-binding/sewing.ts";
+import { drawStabParts } from "./stab-binding/lifted-parts.ts";
 
 export const drawings: BindingDrawings<"stab-binding"> = {
   figures: {
@@ -33,6 +34,7 @@ export const drawings: BindingDrawings<"stab-binding"> = {
     section: drawSection,
     "finished-book": drawFinishedBook,
     "named-parts": drawNamedParts,
+    "lifted-parts": drawStabParts,
   },
   templates: { "hole-template": draftHoleTemplate },
 };

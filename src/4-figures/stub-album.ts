@@ -35,6 +35,7 @@ import { draftScoreGuide } from "./stub-album/score-guide.ts";
 function cutIn(stepId: ReturnType<typeof stepThatCuts>): (part: Part) => boolean {
   return (part) => !part.readyMade && stepThatCuts(part.id) === stepId;
 }
+import { drawStubAlbumParts } from "./stub-album/lifted-parts.ts";
 
 export const drawings: BindingDrawings<"stub-album"> = {
   figures: {
@@ -65,6 +66,7 @@ export const drawings: BindingDrawings<"stub-album"> = {
     bookmark: drawBookmark,
     "finished-book": drawFinishedBook,
     "named-parts": drawNamedParts,
+    "lifted-parts": drawStubAlbumParts,
   },
   templates: {
     "score-guide": draftScoreGuide,

@@ -38,6 +38,8 @@ export interface BookletView {
   readonly cover: FigureView | null;
   /** The drawing that names the parts; beside the words of the trade. */
   readonly namedParts: FigureView | null;
+  /** All parts lifted off each other. */
+  readonly liftedParts: FigureView | null;
   /** Drawings that no step and no list shows. */
   readonly moreDrawings: readonly FigureView[];
   readonly glance: readonly { readonly label: string; readonly text: string }[];
@@ -90,6 +92,7 @@ export function viewBooklet(booklet: Booklet, others: readonly Booklet[] = [], r
     otherUnitSign: otherUnit,
     cover: figureIfDrawn(drawings, "finished-book", "cover", half),
     namedParts: figureIfDrawn(drawings, "named-parts", "words", room),
+    liftedParts: figureIfDrawn(drawings, "lifted-parts", "parts", room),
     moreDrawings: unshownFigures(booklet, room),
     glance: viewGlance(booklet),
     introduction: prose("introduction"),
@@ -137,7 +140,7 @@ function viewGlance({ definition, model, plan }: Booklet): BookletView["glance"]
 }
 
 function unshownFigures({ plan, drawings }: Booklet, room: FigureRoom | undefined): readonly FigureView[] {
-  const shown = new Set(["finished-book", "named-parts", ...plan.steps.map((step) => step.figure), ...plan.cutList.map((item) => item.figure)]);
+  const shown = new Set(["finished-book", "named-parts", "lifted-parts", ...plan.steps.map((step) => step.figure), ...plan.cutList.map((item) => item.figure)]);
   return [...drawings.figures.values()].filter((figure) => !shown.has(figure.id)).map((figure) => viewFigure(figure, "more", room));
 }
 
