@@ -5,6 +5,7 @@ import type { Definition } from "../1-definition/types.ts";
 import type { Model } from "../2-model/types.ts";
 import type { Problem } from "../problems/problem.ts";
 import { listMeasureBoxes, listValues } from "./appendix.ts";
+import { problemsOfClass } from "./class/findings.ts";
 import { planClass } from "./class/plan-class.ts";
 import type { LinearSolver } from "./cutting/linear-solver.ts";
 import type { BindingPlan, DraftStep, PlanBinding } from "./binding.ts";
@@ -60,5 +61,5 @@ export function makePlan(definition: Definition, model: Model, solver: LinearSol
     class: null,
   };
   const own = solver && planClass({ definition, model, plan, drafts, solver, replan: (other) => stepsOf(other, openProse(other, model, say)) });
-  return { plan: { ...plan, class: own }, problems: [...prose.problems, ...findUnprintedProse(definition, steps.map((step) => step.id))] };
+  return { plan: { ...plan, class: own }, problems: [...prose.problems, ...findUnprintedProse(definition, steps.map((step) => step.id)), ...(own ? problemsOfClass(own.timetable.findings, definition) : [])] };
 }

@@ -42,6 +42,7 @@ export const problemTable: Readonly<Record<ProblemCode, ProblemExplanation>> = {
   "name-unknown": { means: "a name in braces, or under `measured`, is not the name of a value", remedy: "take the suggested name" },
   "name-taken": { means: "two things would have the same name", remedy: "name one of them otherwise" },
   "design-impossible": { means: "every value is sound alone, but the book cannot be made from them", remedy: "change what the message names" },
+  "class-impossible": { means: "the steps of a class find no place in its sessions; everything is built all the same", remedy: "take one of the changes in the hint: each was planned and fits" },
 };
 
 /** The table as Markdown, one row for each code in the order of the list. */

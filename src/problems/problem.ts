@@ -32,5 +32,5 @@ export const problemCodes = [
   "file-missing", "file-empty", "file-not-text", "file-not-utf8", "file-too-large", "yaml-syntax", "yaml-tab", "yaml-duplicate-key", "yaml-alias-limit", "yaml-nesting",
   "not-a-mapping", "key-unknown", "key-missing", "value-missing", "value-type", "value-unknown", "value-range", "keys-exclude",
   "length-syntax", "length-unit", "length-range", "duration-syntax", "binding-unknown", "version-unknown",
-  "picture-outside", "picture-missing", "picture-kind", "step-unknown", "step-file-unknown", "name-unknown", "name-taken", "design-impossible",
+  "picture-outside", "picture-missing", "picture-kind", "step-unknown", "step-file-unknown", "name-unknown", "name-taken", "design-impossible", "class-impossible",
 ] as const;

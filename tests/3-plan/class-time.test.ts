@@ -6,6 +6,7 @@ import { readDefinition } from "../../src/1-definition/index.ts";
 import { buildModel } from "../../src/2-model/index.ts";
 import type { PrintedTimetable } from "../../src/3-plan/class/printed-timetable.ts";
 import { makePlan } from "../../src/3-plan/index.ts";
+import type { Problem } from "../../src/problems/problem.ts";
 import type { Plan } from "../../src/3-plan/types.ts";
 import { checkTimetable } from "../../src/3-plan/timetable/check-timetable.ts";
 import { makeTimetable } from "../../src/3-plan/timetable/class-timetable.ts";
@@ -20,11 +21,11 @@ const definitions = demos.flatMap(({ source }) => (source ? readDefinition(sourc
 const withClass = definitions.filter((definition) => definition.class);
 
 /** The plan with another class; nothing is said of sheets and rolls, so that no time goes into cut plans. */
-function planWith(definition: Definition, change: Partial<ClassSettings>): { readonly plan: Plan; readonly timetable: PrintedTimetable } {
+function planWith(definition: Definition, change: Partial<ClassSettings>): { readonly plan: Plan; readonly timetable: PrintedTimetable; readonly problems: readonly Problem[] } {
   const materials = Object.fromEntries(Object.entries(definition.materials).map(([role, material]) => [role, { ...material, sheets: [], packLength: null }]));
   const changed = { ...definition, materials, class: { ...definition.class!, ...change } };
-  const { plan } = makePlan(changed, buildModel(changed).model, solver);
-  return { plan, timetable: plan.class!.timetable };
+  const { plan, problems } = makePlan(changed, buildModel(changed).model, solver);
+  return { plan, timetable: plan.class!.timetable, problems };
 }
 
 const demo = (project: string): Definition => definitions.find((definition) => definition.project === project)!;
@@ -54,13 +55,21 @@ describe.each(withClass.map((definition) => [definition.project, definition] as 
 describe("a class that does not fit", () => {
   // Seventeen people at four punches, on three evenings: one punch more would do.
   const punches = { participants: 16, tools: new Map([["holeTool", 4]] as const) };
-  const { plan, timetable } = planWith(demo("regatta-album"), punches);
+  const { plan, timetable, problems } = planWith(demo("regatta-album"), punches);
 
   test("is told of the queue, with its minutes, and of the drying, which cost it the last evening", () => {
     expect(timetable.made.fits).toBe(false);
     expect(timetable.made.blame.map(({ kind }) => kind)).toEqual(expect.arrayContaining(["queue", "wait"]));
     expect(timetable.advice[0]).toMatch(/^To blame: the queue at the hollow punch and mallet, in use for \d+.h/u);
     expect(timetable.findings.find(({ code }) => code === "class-does-not-fit")).toMatchObject({ severity: "warn", consequence: "not everybody finishes the book" });
+  });
+
+  test("is a warning of the build with its place in the file, and keeps nothing from being built", () => {
+    const place = demo("regatta-album").places.get("class/sessions")!;
+    expect(place.span).not.toBeNull();
+    expect(problems.map(({ code, severity, place: at }) => [code, severity, at])).toEqual([["class-impossible", "warning", place]]);
+    expect(problems[0]!.message).toContain("the queue at the hollow punch");
+    expect(problems[0]!.hint).toContain("with 5 in place of 4");
   });
 
   test("is told of changes of every kind, each planned again and found to fit", () => {
@@ -128,8 +137,16 @@ describe("long steps", () => {
     const parts = timetable.activities.steps.filter(({ part }) => part !== null);
     expect(parts.length).toBeGreaterThan(1);
     expect(parts.every(({ mayPause }) => mayPause)).toBe(true);
-    if (timetable.made.fits) expect(timetable.findings.map(({ code }) => code)).toContain("step-pauses");
+    expect(timetable.made.fits).toBe(true);
+    expect(timetable.findings.map(({ code }) => code)).toContain("step-pauses");
+  });
+
+  test("that fit between no two breaks are told of: what is shown is shown in one go, and what is glued is done in one go", () => {
     const { timetable: tight } = planWith(demo("tide-ledger"), { participants: 4, tools: new Map(), breaks: { every: 30, length: 10 }, demonstration: { n: 5n, d: 4n } });
-    if (tight.made.blame[0]?.kind === "step-too-long") expect(tight.advice[0]).toMatch(/cannot pause/u);
+    expect(tight.made.blame[0]).toMatchObject({ kind: "step-too-long", step: "fold-sections", isShown: true, minutes: 40, longestStretch: 30 });
+    expect(tight.advice[0]).toMatch(/^To blame, all together: showing step 3, fold the sections, takes 40\smin and cannot pause, the longest time between two breaks is 30\smin/u);
+    const { timetable: glued } = planWith(demo("regatta-album"), { participants: 12, tools: new Map([["brush", 1]] as const), breaks: { every: 30, length: 10 }, demonstration: { n: 0n, d: 1n } });
+    expect(glued.made.blame[0]).toMatchObject({ kind: "step-too-long", step: "glue-boards", isShown: false, longestStretch: 35 });
+    expect(glued.advice[0]).toMatch(/step \d+, glue hinge strips and boards to the cloth takes .+ and cannot pause/u);
   });
 });

@@ -1,6 +1,8 @@
 // Findings about the time of a class: it does not fit, a queue outlasts its step, a step pauses.
 import { shortToolName } from "../../catalogue/tools.ts";
+import type { Definition } from "../../1-definition/types.ts";
 import type { Finding } from "../../2-model/types.ts";
+import type { Problem } from "../../problems/problem.ts";
 import { printDuration } from "../../units/duration.ts";
 import type { ClassActivities, ClassTimetable } from "../timetable/class-types.ts";
 import { listInWords } from "../wording.ts";
@@ -16,6 +18,13 @@ const peopleInQueue = 3;
 /** Everything about time that the teacher should know before the class meets. */
 export function findClassFindings(input: TimetableInput, activities: ClassActivities, made: ClassTimetable, remedies: readonly Remedy[]): readonly Finding[] {
   return [...(made.fits ? [] : [doesNotFit(input, made, remedies)]), ...longQueues(input), ...(made.fits ? pauses(input, activities, made) : [])];
+}
+
+/** The warnings among them as problems with their place in the file; a default stands where nothing was written. */
+export function problemsOfClass(findings: readonly Finding[], { file, places }: Pick<Definition, "file" | "places">): readonly Problem[] {
+  return findings.filter(({ severity }) => severity === "warn").map(({ message, consequence, remedy, path }) => ({
+    code: "class-impossible", severity: "warning", message: `${message}; ${consequence}`, hint: remedy, place: places.get(path!) ?? { file, span: null },
+  }));
 }
 
 function doesNotFit({ settings, steps }: TimetableInput, { blame, blamedTogether, proven }: ClassTimetable, remedies: readonly Remedy[]): Finding {

@@ -19,7 +19,7 @@ export function blameInWords(blame: Blame, steps: readonly Step[]): string {
     case "wait": return `the wait of ${printDuration(blame.minutes)} after ${stepInWords(blame.step, steps)}`;
     case "queue": return `the queue at the ${shortToolName(blame.tool as ToolId)}, in use for ${printDuration(blame.minutes)} by one group after another`;
     case "teacher": return "too many steps need the teacher";
-    case "step-too-long": return `${stepInWords(blame.step, steps)} takes ${printDuration(blame.minutes)} and cannot pause, the longest time between two breaks is ${printDuration(blame.longestStretch)}`;
+    case "step-too-long": return `${blame.isShown ? "showing " : ""}${stepInWords(blame.step, steps)}${blame.isShown ? "," : ""} takes ${printDuration(blame.minutes)} and cannot pause, the longest time between two breaks is ${printDuration(blame.longestStretch)}`;
     case "hands-on": return `there is ${printDuration(blame.minutes)} of work for everybody, demonstrations included, more than the sessions hold`;
   }
 }

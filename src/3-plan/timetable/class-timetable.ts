@@ -41,11 +41,12 @@ function scheduleClass(input: ClassActivities, budget: Budget, isFresh: boolean)
   return { end: pleasant.makespan, lowerBound, slots: slotsOf(input, activities, pleasant.starts) };
 }
 
-/** Steps that fit between no two breaks. */
+/** Steps that fit between no two breaks, or the showing of which does not: parts of a step fit, but it is shown in one go. */
 export function stepsTooLong(input: ClassActivities): readonly Extract<Blame, { kind: "step-too-long" }>[] {
   const longest = longestStretch(input);
   return input.steps.flatMap((step) => {
-    const minutes = Math.max(workMinutes(step, input.pace), step.demonstrationMinutes);
-    return minutes > longest ? [{ kind: "step-too-long", step: step.id, minutes, longestStretch: longest } as const] : [];
+    const work = workMinutes(step, input.pace);
+    const minutes = Math.max(work, step.demonstrationMinutes);
+    return minutes > longest ? [{ kind: "step-too-long", step: step.part?.of ?? step.id, isShown: work < minutes, minutes, longestStretch: longest } as const] : [];
   });
 }

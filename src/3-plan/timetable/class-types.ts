@@ -83,7 +83,7 @@ export type Blame =
   | { readonly kind: "queue"; readonly tool: string; readonly minutes: number }
   /** Too many steps need the teacher beside them. */
   | { readonly kind: "teacher" }
-  | { readonly kind: "step-too-long"; readonly step: string; readonly minutes: number; readonly longestStretch: number }
+  | { readonly kind: "step-too-long"; readonly step: string; readonly isShown: boolean; readonly minutes: number; readonly longestStretch: number }
   /** Even with enough tools and no waits there is more to do than the sessions hold; `minutes` are those of one group. */
   | { readonly kind: "hands-on"; readonly minutes: number };
 

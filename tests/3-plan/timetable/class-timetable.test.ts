@@ -86,7 +86,7 @@ test("too much to do by hand is nobody's wait", () => {
 
 test("a step longer than any stretch is named, unless it may pause: then it is done in parts, and all its minutes are there", () => {
   const input = classInput({ ...plain, groups: 2, steps: [classStep("sew", 85), classStep("trim", 4, ["sew"])] });
-  expect(makeTimetable(input).blame).toEqual([{ kind: "step-too-long", step: "sew", minutes: 85, longestStretch: 60 }]);
+  expect(makeTimetable(input).blame).toEqual([{ kind: "step-too-long", step: "sew", isShown: false, minutes: 85, longestStretch: 60 }]);
   expect(divideLongSteps(input)).toEqual(input);
   const divided = divideLongSteps({ ...input, steps: input.steps.map((step) => ({ ...step, mayPause: true })) });
   expect(divided.steps.map(({ id, minutes }) => [id, minutes])).toEqual([["sew, part 1", 28], ["sew, part 2", 28], ["sew", 29], ["trim", 4]]);
