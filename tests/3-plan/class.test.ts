@@ -47,7 +47,7 @@ test("a class without prices names no sum, and tells what is cut to a measure in
   const { preparation, costs } = plan.class!;
   expect(Object.values(costs).filter((text) => typeof text === "string")).toEqual(["", "", "", ""]);
   const step = plan.steps.find(({ id }) => id === "cut-hinge")!.n;
-  expect(preparation.join(" ")).toContain(`Step ${step} measures before it cuts spine strip (C) and hinge cloth (E).`);
+  expect(preparation.join(" ")).toContain(`Step ${step} stays in the class, because it measures what the class has made before spine strip (C) and hinge cloth (E) are cut. The bags hold them in the sizes printed`);
 });
 
 describe.each([1, 7, 12, 40])("a class of %i", (participants) => {

@@ -31,7 +31,7 @@ export function listPreparation({ definition, plan, drafts, steps, makers, sets 
     ...steps.inClass.flatMap((step) => {
       const cut = drafts.find((draft) => draft.id === step.id)?.cutsMeasured ?? [];
       const names = plan.cutList.filter(({ part }) => cut.includes(part.id)).map(({ part, letter }) => `${part.name} (${letter})`);
-      return names.length === 0 || steps.beforehand.length === 0 ? [] : [`Step ${step.n} measures before it cuts ${listInWords(names)}. These come out of the cut plans in the sizes printed; keep the spare set for a book that comes out wider.`];
+      return names.length === 0 || steps.beforehand.length === 0 ? [] : [`Step ${step.n} stays in the class, because it measures what the class has made before ${listInWords(names)} ${names.length === 1 ? "is" : "are"} cut. The bags hold ${names.length === 1 ? "it" : "them"} in the sizes printed: each maker measures and compares, and nobody cuts unless the book came out wider. Keep the spare set for that.`];
     }),
     `Print ${makers} handouts, and ${makers} sets of templates at 100 %. Lay a ruler on the check lines of the first sheet.`,
     `Pack ${sets} bags along the packing list of the kit slips. Enclose a slip, a handout and the templates. Stick on the labels.`,
