@@ -10,8 +10,8 @@ export function checkPrint({ model, say }: PlanContext<BindingId>, partId: strin
   const part = model.parts.find((each) => each.id === partId)!;
   const isThere = part.readyMade || when === "after cutting";
   const first = isThere
-    ? `Measure one of the ${part.name}: it must be ${say.sizes(part.height, part.width)} and ${say.thickness(part.thickness)} thick. If yours differ, stop here: the sizes in this booklet do not fit them.`
-    : `Measure what the ${part.name} will be cut from: it must be ${say.thickness(part.thickness)} thick. If yours is thicker or thinner, stop here: the sizes in this booklet do not fit it.`;
+    ? `Measure one of the ${part.name}: it must be ${say.sizes(part.height, part.width)} and ${say.thickness(part.thickness)} thick. If yours differ, stop here: the sizes given here do not fit them.`
+    : `Measure what the ${part.name} will be cut from: it must be ${say.thickness(part.thickness)} thick. If yours is thicker or thinner, stop here: the sizes given here do not fit it.`;
   return {
     id: "check-print", stage: "Prepare", title: `Check the ${part.name} and the templates`,
     action: [

@@ -105,7 +105,7 @@ function measureBlock({ model, say }: Context): DraftStep {
     action: [
       "Close the book under a light weight and measure straight across the back, from the first endpaper to the last, at head, middle and tail.",
       ...(round ? ["Lay a strip of paper over the back from shoulder to shoulder, mark both ends and measure between the marks."] : []),
-      `Compare with the sizes below and write yours in the boxes at the end of this booklet. If the back differs by more than 0.5 mm (1⁄32 in), cut ${geometry.sewing ? "spine strip and cloth" : "strip and cloth"} wider or narrower by the same amount.`,
+      `Compare with the sizes below and write yours in the boxes at the end of the handout. If the back differs by more than 0.5 mm (1⁄32 in), cut ${geometry.sewing ? "spine strip and cloth" : "strip and cloth"} wider or narrower by the same amount.`,
       "Measure height and width of the text block too: boards that are not larger by the squares do not cover it.",
     ],
     parts: [],

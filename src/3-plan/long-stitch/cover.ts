@@ -21,7 +21,7 @@ function cutCover(context: Context): DraftStep {
       id: "cut-cover", stage, title: strip ? "Measure the sections, cut the cover and its spine strip" : "Measure the sections and cut the cover", parts,
       first: [
         `Take the sections out of the press, lay them in a pile, folds all one way, and press the folds with your palm. Measure the pile at the folds: ${say.about(say.thickness(text.blockThickness))}.`,
-        `If yours is thicker or thinner by more than ${say.thickness(ease)}, stop here: write it under measured as the text block thickness, and have this booklet made anew.`,
+        `If yours is thicker or thinner by more than ${say.thickness(ease)}, stop here: write it under measured as the text block thickness, and have these instructions made anew.`,
       ],
     },
   });

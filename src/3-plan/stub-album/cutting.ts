@@ -30,7 +30,7 @@ export function cutHinge({ model, say }: PlanContext<"stub-album">): DraftStep {
     id: "cut-hinge", stage, title: "Measure the floor, cut spine strip and cloth",
     action: [
       `Press the stubs together upright and measure the floor from edge to edge, at the head and at the tail. The width planned is ${say.onRuler(geometry.foldedFloor)}.`,
-      `Write the larger measure in its box at the end of this booklet. If it is no wider than ${strip}, cut spine strip and cloth as listed.`,
+      `Write the larger measure in its box at the end of the handout. If it is no wider than ${strip}, cut spine strip and cloth as listed.`,
       wider,
       "Cut both with the grain along the height. Write the letter on the strip and on the wrong side of the cloth.",
     ],

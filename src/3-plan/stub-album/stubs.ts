@@ -85,7 +85,7 @@ export function makeStubs({ definition, model, say }: PlanContext<"stub-album">)
         `Fold the stub shut and turn the card back. Press its two leaves together between ruler and bone folder, starting at the crest.${geometry.stubs === 1 ? "" : " Go on stub by stub."}`,
         geometry.stubs === 1
           ? `Measure the closed stub: it should be ${say.about(say.thickness(closed))} thick.`
-          : `Press all ${geometry.stubs} stubs together and measure the bundle. The thickness planned is ${say.onRuler(bundle)}. Divided by ${geometry.stubs}, that is one closed stub, planned ${say.thickness(closed)}; write it in its box at the end of this booklet.`,
+          : `Press all ${geometry.stubs} stubs together and measure the bundle. The thickness planned is ${say.onRuler(bundle)}. Divided by ${geometry.stubs}, that is one closed stub, planned ${say.thickness(closed)}; write it in its box at the end of the handout.`,
       ],
       parts: ["card"],
       sizes: [{ label: "one closed stub", text: say.thickness(closed) }, ...(geometry.stubs === 1 ? [] : [{ label: "all of them pressed together", text: say.thickness(bundle) }])],
