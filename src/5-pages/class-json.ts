@@ -10,15 +10,15 @@ type PutLength = (value: Length) => { mm: number; exact: string };
 
 /** The cut plans of sheet materials, one entry for each size of sheet that is cut. */
 export function cuttingJson(plans: readonly CutPlanOfMaterial[], length: PutLength): PlanJson["cutting"] {
-  return plans.flatMap(({ material, role, request, plan }) => request.sheets.flatMap((stock): readonly Cutting[] => {
+  return plans.flatMap(({ material, role, request, plan, leastSheets }) => request.sheets.flatMap((stock, size): readonly Cutting[] => {
     const layouts = plan.layouts.filter((layout) => layout.sheet === stock.id);
     if (layouts.length === 0) return [];
-    const isAlone = request.sheets.length === 1 && plan.bound.counts === "sheets";
     return [{
       material, role, stock: { height: length(stock.height), width: length(stock.width) },
       sheets: layouts.reduce((sum, layout) => sum + layout.times, 0),
-      lower_bound: isAlone ? plan.bound.atLeast : 0,
+      lower_bound: leastSheets.ofSize[size]!,
       bound: boundJson(plan.bound),
+      sheets_of_all_sizes: { planned: plan.sheets, at_least: leastSheets.together },
       layouts: layouts.map((layout) => layoutJson(layout, length)),
     }];
   }));

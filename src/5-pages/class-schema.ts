@@ -44,8 +44,12 @@ export const cutting = z.array(z.strictObject({
   role: z.string(),
   stock: z.strictObject({ height: length.describe("The side along which the parts' heights run."), width: length }),
   sheets: z.int().positive(),
-  lower_bound: count.describe("Sheets of this size that any plan needs; 0 where several sizes share the work, because `bound` then tells of all of them together."),
+  lower_bound: count.describe("Sheets of this size that any plan needs; where there are several sizes, those for the parts that fit on no other size."),
   bound: bound.describe("For the material, all sizes of sheet together."),
+  sheets_of_all_sizes: z.strictObject({
+    planned: z.int().positive(),
+    at_least: count.describe("Proven: sheets of whatever size that any plan for the material needs, whatever it costs."),
+  }),
   layouts: z.array(layout),
 }));
 

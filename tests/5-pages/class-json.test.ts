@@ -60,6 +60,10 @@ test("its cut plans can be carried out from plan.json alone: every piece of ever
     expect(checkSheetPlan({ pieces, sheets, aim: "fewest-sheets" }, sheetPlan(entry, 1)), entry.material).toEqual([]);
     expect(entry.layouts.reduce((sum, layout) => sum + layout.count, 0)).toBe(entry.sheets);
     expect(entry.lower_bound).toBeLessThanOrEqual(entry.sheets);
+    const { planned, at_least: atLeast } = entry.sheets_of_all_sizes;
+    expect(plan.cutting.filter(({ role }) => role === entry.role).reduce((sum, { sheets: each }) => sum + each, 0)).toBe(planned);
+    expect(atLeast).toBeGreaterThan(0);
+    expect(atLeast).toBeLessThanOrEqual(planned);
   }
 });
 

@@ -8,8 +8,8 @@ import type { Length } from "../../units/length.ts";
 import { checkBarPlan, checkSheetPlan } from "../cutting/check-cut-plan.ts";
 import type { LinearSolver } from "../cutting/linear-solver.ts";
 import { planBars } from "../cutting/plan-bars.ts";
-import { planSheets } from "../cutting/plan-sheets.ts";
-import type { BarPiece, SheetCutRequest, StockSheet } from "../cutting/types.ts";
+import { leastSheets, planSheets } from "../cutting/plan-sheets.ts";
+import type { BarPiece, SheetCutPlan, SheetCutRequest, StockSheet } from "../cutting/types.ts";
 import type { Wording } from "../wording.ts";
 import { centsPerPiece } from "./money.ts";
 import type { CutPlanOfMaterial, LengthPlanOfMaterial } from "./types.ts";
@@ -61,7 +61,14 @@ function planSheetsOf(material: Material, parts: readonly Part[], sets: number, 
   if (result.kind === "too-large") return { reason: `${parts.filter((part) => result.pieces.includes(part.id)).map((part) => part.name).join(", ")} fits no sheet` };
   if (result.kind === "too-few-sheets") return { reason: "no plan was found on the sheets that there are" };
   assertSound(checkSheetPlan(request, result.plan), material);
-  return { plan: { role: material.role, material: material.name, verdict: verdictOf(result.plan.sheets, "sheet", result.plan.bound), grainNote: grainNote(material, parts), request, plan: result.plan } };
+  return { plan: { role: material.role, material: material.name, verdict: verdictOf(result.plan.sheets, "sheet", result.plan.bound), grainNote: grainNote(material, parts), request, plan: result.plan, leastSheets: leastSheetsOf(request, result.plan) } };
+}
+
+/** Where sheets are what is kept low the search has proven more than is known beforehand. */
+function leastSheetsOf(request: SheetCutRequest, { bound }: SheetCutPlan): CutPlanOfMaterial["leastSheets"] {
+  const { together, ofSize } = leastSheets(request);
+  const proven = bound.counts === "sheets" ? Math.max(together, bound.atLeast) : together;
+  return { together: proven, ofSize: ofSize.length === 1 ? [proven] : ofSize };
 }
 
 /** Every plan is looked through by the independent checker before anybody buys by it. */

@@ -81,6 +81,8 @@ export interface CutPlanOfMaterial {
   readonly grainNote: string;
   readonly request: SheetCutRequest;
   readonly plan: SheetCutPlan;
+  /** Proven: how many sheets any plan needs, of all sizes together and of each size in the order of the request. */
+  readonly leastSheets: { readonly together: number; readonly ofSize: readonly number[] };
 }
 
 /** How a material that is sold by length is cut for the whole class. */

@@ -6,6 +6,7 @@ import { stepsFor } from "./cut-steps.ts";
 import { leavesOf, patternOf } from "./cut-tree.ts";
 import type { CutTree, Pattern } from "./cut-tree.ts";
 import type { LinearSolver } from "./linear-solver.ts";
+import { fewestSheetsBound } from "./plain-bounds.ts";
 import { lyingOn } from "./price-sheet.ts";
 import { meansForSheets } from "./search-means.ts";
 import type { SearchMeans } from "./search-means.ts";
@@ -50,6 +51,17 @@ export function planSheets(request: SheetCutRequest, solver: LinearSolver, effor
     kind: "plan",
     plan: { layouts: uses.map((use) => layoutOf(use, ground)), sheets, cost, bound: { counts, atLeast, mostAbove: (counts === "sheets" ? sheets : cost) - atLeast } },
   };
+}
+
+/** How many sheets any plan needs, whatever it costs: of all sizes together, and of each size for the pieces that fit on no other. */
+export function leastSheets(request: SheetCutRequest): { readonly together: number; readonly ofSize: readonly number[] } {
+  const { problem } = groundOf(request);
+  const fits = (piece: WholePiece, sheet: SheetProblem["sheets"][number]): boolean => lyingOn([piece], sheet.width, sheet.height).length > 0;
+  const ofSize = problem.sheets.map((sheet) => {
+    const pieces = problem.pieces.filter((piece) => piece.count > 0 && problem.sheets.every((other) => other === sheet || !fits(piece, other)));
+    return pieces.length === 0 ? 0 : fewestSheetsBound({ pieces, sheets: [sheet] });
+  });
+  return { together: Math.max(fewestSheetsBound(problem), ofSize.reduce((sum, each) => sum + each, 0)), ofSize };
 }
 
 function groundOf(request: SheetCutRequest): Ground {

@@ -3,7 +3,7 @@ import { describe, expect, it } from "vitest";
 import { loadLinearSolver } from "../../../src/build/linear-solver.ts";
 import { checkSheetPlan } from "../../../src/3-plan/cutting/check-cut-plan.ts";
 import { planBars } from "../../../src/3-plan/cutting/plan-bars.ts";
-import { planSheets } from "../../../src/3-plan/cutting/plan-sheets.ts";
+import { leastSheets, planSheets } from "../../../src/3-plan/cutting/plan-sheets.ts";
 import type { SheetCutPlan, SheetCutRequest } from "../../../src/3-plan/cutting/types.ts";
 import { inches, mm, toMillimetres } from "../../../src/units/length.ts";
 
@@ -66,6 +66,16 @@ describe("a plan for sheets", () => {
     expect([cheap.sheets, cheap.cost, cheap.bound]).toEqual([4, 400, { counts: "cost", atLeast: 400, mostAbove: 0 }]);
     const few = planned({ pieces, sheets, aim: "fewest-sheets" });
     expect([few.sheets, few.cost, few.bound]).toEqual([1, 450, { counts: "sheets", atLeast: 1, mostAbove: 0 }]);
+  });
+
+  it("needs so many sheets whatever they cost: in all, and of a size that alone holds a piece", () => {
+    const sheets = [{ id: "small", width: mm(300), height: mm(400), cost: 100, available: null }, { id: "large", width: mm(600), height: mm(800), cost: 450, available: null }];
+    const pieces = [{ id: "page", width: mm(300), height: mm(400), count: 9, mayTurn: false }, { id: "board", width: mm(350), height: mm(500), count: 3, mayTurn: false }];
+    // No sheet holds two boards, nor a page beside one: three large ones for the boards, and nine pages at four on a sheet take three more.
+    expect(leastSheets({ pieces, sheets, aim: "lowest-cost" })).toEqual({ together: 6, ofSize: [0, 3] });
+    const plan = planned({ pieces, sheets, aim: "lowest-cost" });
+    expect(plan.layouts.filter(({ sheet }) => sheet === "large").reduce((sum, { times }) => sum + times, 0)).toBeGreaterThanOrEqual(3);
+    expect(plan.sheets).toBeGreaterThanOrEqual(6);
   });
 
   it("takes the cheaper of two equal numbers of sheets", () => {
