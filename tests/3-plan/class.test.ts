@@ -131,13 +131,20 @@ describe("a class", () => {
     expect(drawFigures({ definition: plain, model, plan }).classFigures.size).toBe(0);
   });
 
-  it("of 25 with 5 punches has one punch for 5 people and needs five turns, as printed", () => {
-    // Bean & Brodhead 1918, "Equipment": for 25 pupils, 12 paste brushes and 5 eyelet punches.
+  it("of 25 with 12 brushes and 5 punches has a brush for two or three people and a punch for five, as printed, and is told of the turns", () => {
+    // Bean & Brodhead 1918, "Equipment": for 25 pupils, 12 paste brushes and 5 eyelet punches: one for 2.08 people and one for 5, rounded up.
     const { own } = classOf({ participants: 25, teacherCopy: false, tools: new Map([["holeTool", 5], ["brush", 12]]) });
     const punch = own.room.find((line) => line.tool.startsWith("hollow punch"))!;
     const brush = own.room.find((line) => line.tool === "glue brush")!;
     expect([punch.count, punch.peopleEach, punch.shared]).toEqual([5, 5, true]);
-    expect([brush.count, brush.peopleEach]).toEqual([12, 3]);
+    expect([brush.count, brush.peopleEach, brush.shared]).toEqual([12, 3, true]);
+    const queues = own.timetable.findings.filter(({ code }) => code === "queue-outlasts-step").map(({ message }) => message);
+    expect(queues.filter((message) => /^5 for 25 people \(hollow punch and mallet\) make 5 turns/u.test(message))).toHaveLength(1);
+    expect(queues.filter((message) => /^12 for 25 people \(glue brush\) make 3 turns/u.test(message))).toHaveLength(1);
+    // Each group holds as many tools as it has; no more groups have one at the same time than there are tools for.
+    const { groups, tools: shared } = own.timetable.activities;
+    const perGroup = Math.ceil(25 / groups);
+    expect(shared.map(({ id, count }) => [id, count * Math.min(perGroup, id === "brush" ? 12 : 5) <= (id === "brush" ? 12 : 5)])).toEqual([["holeTool", true], ["brush", true]]);
   });
 });
 
