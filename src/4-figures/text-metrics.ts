@@ -20,7 +20,7 @@ export function inkOf(text: string): { readonly above: number; readonly below: n
  * How much nearer a fraction stands to its whole number than a blank would put it, in parts of the type size. The text keeps its blank, so that
  * a reader of screen or PDF says "18 3/4"; `.frac` of `booklet.css` does the same to the pages.
  */
-export const fractionPull = 0.12;
+export const fractionPull = 0.08;
 
 /** A run of text that is set in one way: a fraction, with the blank behind its whole number (`3⁄4`), or plain text. */
 export interface TextRun {

@@ -31,7 +31,7 @@ describe("a written drawing", () => {
     expect(svg).toContain('data-label="d1"');
   });
   it("sets a fraction as one, and turned labels to read from the right", () => {
-    expect(svg).toMatch(/<tspan class="frac"[^>]*word-spacing:-0.12em[^>]*>\u00a03\u20444<\/tspan>/);
+    expect(svg).toMatch(/<tspan class="frac"[^>]*word-spacing:-0.08em[^>]*>\u00a03\u20444<\/tspan>/);
     expect(svg).toContain('transform="rotate(-90 2 3)"');
   });
   it("is the same every time", () => expect(writeSvg([area(circle(point(0, 0), 5), "board")], options)).toEqual(writeSvg([area(circle(point(0, 0), 5), "board")], options)));

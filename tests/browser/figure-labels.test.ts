@@ -144,7 +144,7 @@ describe("the table of advances", () => {
     for (const weight of [400, 600] as const) {
       const measured = await page.evaluate((texts, bold) => {
         document.body.innerHTML = `<svg xmlns="http://www.w3.org/2000/svg" width="400mm" height="50mm" viewBox="0 0 400 50">${texts.map((text) =>
-          `<text y="20" font-size="10" font-weight="${bold}" font-family="'Benchleaf Label'">${text.replace(/(?:(?<=\d)\u00a0)?\d+\u2044\d+/, (run) => `<tspan style="font-feature-settings:'frac';word-spacing:-0.12em">${run}</tspan>`)}</text>`).join("")}</svg>`;
+          `<text y="20" font-size="10" font-weight="${bold}" font-family="'Benchleaf Label'">${text.replace(/(?:(?<=\d)\u00a0)?\d+\u2044\d+/, (run) => `<tspan style="font-feature-settings:'frac';word-spacing:-0.08em">${run}</tspan>`)}</text>`).join("")}</svg>`;
         return [...document.querySelectorAll("text")].map((text) => text.getComputedTextLength());
       }, samples, weight);
       samples.forEach((text, index) => expect(Math.abs(measureText(text, 10, weight) - measured[index]!) / measured[index]!, `${text} ${weight}`).toBeLessThan(0.02));
