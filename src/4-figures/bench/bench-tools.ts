@@ -1,5 +1,5 @@
 // Tools and weights as plain outlines in millimetres of paper, each placed by its working point.
-import { polyline, rectangle, transformPath } from "../../geometry/path.ts";
+import { polygon, polyline, rectangle, transformPath } from "../../geometry/path.ts";
 import type { Path, PathStep } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
 import type { Point } from "../../geometry/point.ts";
@@ -28,6 +28,18 @@ export function boneFolder(tip: Point, angleDegrees: number, length = 24): reado
 export function uprightPunch(tip: Point, bore: number, length = 34): readonly SceneItem[] {
   const half = Math.max(bore / 2, 0.5);
   const shank = length * 0.42;
+  return [area(rectangle(tip.x - half, tip.y - shank, 2 * half, shank), "metal", "outline"), ...uprightHandle(tip, half, shank, length)];
+}
+
+/** An awl, upright, its point at `tip`. */
+export function uprightAwl(tip: Point, length = 34): readonly SceneItem[] {
+  const half = 0.7;
+  const shank = length * 0.45;
+  return [area(polygon([tip, point(tip.x - half, tip.y - shank * 0.6), point(tip.x - half, tip.y - shank), point(tip.x + half, tip.y - shank), point(tip.x + half, tip.y - shank * 0.6)]), "metal", "edge"), ...uprightHandle(tip, half, shank, length)];
+}
+
+/** The handle of a tool that stands upright, over a shank of half a width `half`, with two rings at its foot. */
+function uprightHandle(tip: Point, half: number, shank: number, length: number): readonly SceneItem[] {
   const grip = half + 1.5;
   const bottom = tip.y - shank;
   const top = tip.y - length;
@@ -41,7 +53,6 @@ export function uprightPunch(tip: Point, bore: number, length = 34): readonly Sc
     { kind: "close" },
   ];
   return [
-    area(rectangle(tip.x - half, bottom, 2 * half, shank), "metal", "outline"),
     area(handle, "face-light", "outline"),
     stroke(polyline([point(tip.x - grip, bottom - 6.5), point(tip.x + grip, bottom - 6.5)]), "edge"),
     stroke(polyline([point(tip.x - grip, bottom - 7.8), point(tip.x + grip, bottom - 7.8)]), "edge"),

@@ -1,19 +1,19 @@
 // Figures of the sections: folding and nesting them, piercing their stations, trimming the sewn block.
-import { line, polygon, polyline, rectangle } from "../../geometry/path.ts";
+import { line, polygon, rectangle } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
-import type { Point } from "../../geometry/point.ts";
 import { addLengths, toMillimetres } from "../../units/length.ts";
 import type { DrawFigure, DrawingInput } from "../binding.ts";
 import { dimension } from "../dimensions.ts";
 import { placeAtScale, placeEvery } from "../figure.ts";
 import { areaLabel, drawBalloon, grainArrow, gridCentres, leaderAnywhere } from "../leaders.ts";
-import { movementArrow, pushArrow } from "../movement.ts";
+import { movementArrow } from "../movement.ts";
 import type { Placeable } from "../place.ts";
 import { runningDimensions } from "../running-dimensions.ts";
 import { scalesThatFit } from "../scale.ts";
 import { area, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
 import { viewsBelow, viewsBeside, withHeading } from "../views.ts";
+import { drawPunchingCradle } from "../bench/punching-cradle.ts";
 import { sectionWords } from "../bench/section-words.ts";
 
 type Input = DrawingInput<"case-binding">;
@@ -80,8 +80,8 @@ export const drawPierceSections: DrawFigure<"case-binding"> = (input) => {
     id: "pierce-sections",
     title: "Stations along the fold",
     caption: `Above: the fold of a section from inside, head at the left, ${scale.name}; every station is measured from the head (the ring at 0). Below: a section open in the punching cradle with the guide in its fold, seen from the head, not to scale. ${input.unitNote}`,
-    alternative: `Stations from the head: ${positions.join("; ")}. A section lies open in a V-shaped cradle, the folded guide in its fold; the awl goes straight down through guide and fold into the cradle.`,
-    items: viewsBelow([items, cradle()], 8),
+    alternative: `Stations from the head: ${positions.join("; ")}. A section lies open in a V-shaped cradle, the folded guide in its fold; the awl goes straight down through guide and fold into the gap of the cradle.`,
+    items: viewsBelow([items, drawPunchingCradle({ section: "section, open in its middle", guide: "punching guide" })], 8),
   };
 };
 
@@ -111,26 +111,6 @@ function foldLine(input: Input, factor: number): { readonly fixed: readonly Scen
       leaderAnywhere({ name: "tail words", text: "tail", target: point(length, -half * 0.6), end: "none", directions: [20, 30, 0, 10], reach: 4 }),
     ],
   };
-}
-
-/** A section in the cradle, seen from the head. */
-function cradle(): readonly SceneItem[] {
-  const v = (x: number, y: number, reach: number): readonly Point[] => [point(x - reach, y - reach * 0.8), point(x, y), point(x + reach, y - reach * 0.8)];
-  const tip = point(0, 1.6);
-  return placeEvery([
-    area(polygon([point(-30, -18), ...v(0, 3, 24), point(30, -18), point(30, 10), point(-30, 10)]), "face-light", "outline"),
-    area(rectangle(-30, 10, 60, 2.4), "face-dark", "edge"),
-    stroke(polyline(v(0, 1.4, 26)), "outline"), stroke(polyline(v(0, 0.2, 26)), "edge"),
-    stroke(polyline(v(0, -1.2, 15)), "placement"),
-    area(polygon([tip, point(-0.7, -12), point(0.7, -12)]), "metal", "edge"), area(rectangle(-1.8, -26, 3.6, 14), "face-middle", "outline"),
-    pushArrow(point(5.5, -14), point(0, 1), 8),
-  ], [
-    leaderAnywhere({ name: "section", text: "section, opened in its middle", target: point(20, -14.8), end: "arrow", directions: [30, 20, 40, 10], reach: 14 }),
-    leaderAnywhere({ name: "guide", text: "punching guide", target: point(-12, -10.8), end: "arrow", directions: [150, 160, 140, 170], reach: 16 }),
-    leaderAnywhere({ name: "awl", text: "awl, straight down", target: point(-1, -22), directions: [150, 160, 140, 170], reach: 12 }),
-    leaderAnywhere({ name: "cradle", text: "punching cradle", target: point(24, 4), directions: [0, 10, -10], reach: 9 }),
-    leaderAnywhere({ name: "mat", text: "cork mat or waste board", target: point(26, 11), directions: [340, 350, 330], reach: 8 }),
-  ]);
 }
 
 /** Figure `trim-edges`: the untrimmed block from its front, with the lines of the cuts. */

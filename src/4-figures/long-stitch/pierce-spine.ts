@@ -1,14 +1,15 @@
 // Figures of piercing the spine across one row, and of cutting a slit from hole to hole; not to scale.
-import { circle, line, polygon, rectangle } from "../../geometry/path.ts";
+import { circle, line, rectangle } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
 import type { DrawingInput } from "../binding.ts";
 import { raggedEnd } from "../breaks.ts";
 import { placeEvery } from "../figure.ts";
 import type { FigureDraft } from "../figure.ts";
 import { areaLabel, leaderAnywhere } from "../leaders.ts";
-import { movementArrow } from "../movement.ts";
+import { movementArrow, pushArrow } from "../movement.ts";
 import { area, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
+import { uprightAwl } from "../bench/bench-tools.ts";
 import { sectionWords } from "../bench/section-words.ts";
 
 type Input = DrawingInput<"long-stitch">;
@@ -27,13 +28,11 @@ export function drawPierceSpine(input: Input): FigureDraft {
     ...(strip ? [area(rectangle(-22, -stripThick, 44, stripThick), "strip", "outline")] : []),
     ...done.flatMap(gap), ...gap(awlAt),
     ...marked.map((x) => stroke(line(point(x, top - 2.4), point(x, top - 0.3)), "edge")),
-    area(polygon([point(awlAt, coverThick + 3), point(awlAt - 0.9, top - 10), point(awlAt + 0.9, top - 10)]), "metal", "edge"),
-    area(polygon([point(awlAt - 2, top - 10), point(awlAt + 2, top - 10), point(awlAt + 3.2, top - 15), point(awlAt + 2.8, top - 27), point(awlAt - 2.8, top - 27), point(awlAt - 3.2, top - 15)]), "face-middle", "outline"),
-    ...movementArrow(point(awlAt + 8, top - 26), point(awlAt + 8, top - 15), 0.6),
+    ...uprightAwl(point(awlAt, coverThick + 3)), pushArrow(point(awlAt + 7, top - 14), point(0, 1), 9),
     ...raggedEnd(-half, top - 1, coverThick + 10, -1), ...raggedEnd(half, top - 1, coverThick + 10, 1),
   ];
   const items = placeEvery(fixed, [
-    leaderAnywhere({ name: "awl", text: "awl, straight down", target: point(awlAt - 2.5, top - 22), directions: [160, 170, 150, 180], reach: 12 }),
+    leaderAnywhere({ name: "awl", text: "awl, straight down", target: point(awlAt - 1.6, top - 22), directions: [160, 170, 150, 180], reach: 12 }),
     ...(strip ? [leaderAnywhere({ name: "strip", text: words.part("spine-strip"), target: point(-19, -1.5), directions: [120, 135, 105, 150], reach: 10 })] : []),
     leaderAnywhere({ name: "cover", text: [`${words.part("cover")},`, "inside up"], target: point(32, 1.6), directions: [60, 75, 45], reach: 12 }),
     leaderAnywhere({ name: "mat", text: "cork mat or waste board", target: point(28, coverThick + 5), directions: [300, 315, 290], reach: 9 }),

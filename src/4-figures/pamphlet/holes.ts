@@ -1,18 +1,19 @@
 // Figure: the fold with its holes measured from the head, and the awl over the cradle; and the template of the holes.
-import { circle, line, polygon, polyline, rectangle } from "../../geometry/path.ts";
+import { circle, line, rectangle } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
 import { addLengths, mm, toMillimetres } from "../../units/length.ts";
 import { draftHoleStrip } from "../bench/hole-strip.ts";
 import type { DrawingInput } from "../binding.ts";
 import { placeEvery } from "../figure.ts";
 import type { FigureDraft } from "../figure.ts";
-import { areaLabel, leaderAnywhere } from "../leaders.ts";
+import { areaLabel } from "../leaders.ts";
 import { runningDimensions } from "../running-dimensions.ts";
 import { fittingScale } from "../scale.ts";
 import { area, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
 import type { TemplateDraft } from "../template-draft.ts";
 import { viewsBelow, withHeading } from "../views.ts";
+import { drawPunchingCradle } from "../bench/punching-cradle.ts";
 import { sectionWords } from "../bench/section-words.ts";
 
 /** Figure `pierce-holes`. */
@@ -26,8 +27,8 @@ export function drawPierceHoles(input: DrawingInput<"pamphlet">): FigureDraft {
     id: "pierce-holes",
     title: "Piercing the fold",
     caption: `Above: the fold seen from the inside, ${scale.name}, head to the left; measure from the head of the pages (the ring at 0). Below: the awl over the cradle, seen from the head, not to scale. ${input.unitNote}`,
-    alternative: `Along the fold lie the holes ${names.map((name, k) => `${name}, ${input.number(stations[k]!)} from the head`).join("; ")}; the pages are ${input.number(pageHeight)} high. Below, section and cover lie half open in a V-shaped cradle; the awl points straight down into the fold and halves the angle between the pages. Holes are ${words.thickness(holeDiameter)} wide.`,
-    items: viewsBelow([withHeading("layout", square.n > 0n ? "Holes from the head of the pages" : "Holes from the head", layout(input, scale.factor)), withHeading("cradle", "Pierce straight down into the fold", cradle(input))], 7),
+    alternative: `Along the fold lie the holes ${names.map((name, k) => `${name}, ${input.number(stations[k]!)} from the head`).join("; ")}; the pages are ${input.number(pageHeight)} high. Below, section and cover lie half open in a V-shaped cradle, the folded hole template in the fold; the awl goes straight down through template, sheets and cover into the gap of the cradle and halves the angle between the pages. Holes are ${words.thickness(holeDiameter)} wide.`,
+    items: viewsBelow([withHeading("layout", square.n > 0n ? "Holes from the head of the pages" : "Holes from the head", layout(input, scale.factor)), withHeading("cradle", "Pierce straight down into the fold", drawPunchingCradle({ section: words.part("text-sheet"), guide: "hole template in the fold", cover: words.part("cover") }))], 7),
   };
 }
 
@@ -50,27 +51,6 @@ function layout(input: DrawingInput<"pamphlet">, factor: number): readonly Scene
     ...xs.map((x, k) => areaLabel(`hole name ${k + 1}`, `${k + 1}`, [point(x, -3.6), point(x, 3.6)], { weight: 600 })),
     areaLabel("head", "head", [point(-6, 0), point(-6, -5)]), areaLabel("tail", "tail", [point(wide + 6, 0), point(wide + 6, -5)]),
     areaLabel("fold", "fold", [0.33, 0.4, 0.2, 0.6, 0.7, 0.8, 0.1, 0.9].flatMap((share) => [point(wide * share, -6.5), point(wide * share, 6.5)])),
-  ]);
-}
-
-/** A V of board on feet, the section open in it, the awl upright. */
-function cradle(input: DrawingInput<"pamphlet">): readonly SceneItem[] {
-  const words = sectionWords(input);
-  const arm = 30;
-  const leaf = (lift: number, length: number): readonly SceneItem[] => [stroke(polyline([point(-length, -length * 0.8 - lift), point(0, -lift), point(length, -length * 0.8 - lift)]), "edge")];
-  const fixed: SceneItem[] = [
-    area(polygon([point(-arm, -arm * 0.8 + 1.2), point(-1.4, 2.2), point(-1.4, 6), point(-arm - 4, 6), point(-arm - 4, -arm * 0.8 + 1.2)]), "board", "edge"),
-    area(polygon([point(arm, -arm * 0.8 + 1.2), point(1.4, 2.2), point(1.4, 6), point(arm + 4, 6), point(arm + 4, -arm * 0.8 + 1.2)]), "board", "edge"),
-    stroke(polyline([point(-arm - 1, -arm * 0.8 - 0.4), point(0, 0.8), point(arm + 1, -arm * 0.8 - 0.4)]), "outline"),
-    ...leaf(1, 26), ...leaf(2, 26.4), ...leaf(3, 26.8),
-    area(polygon([point(0, 3.6), point(-0.5, -8), point(-0.5, -12), point(0.5, -12), point(0.5, -8)]), "metal", "edge"),
-    area([{ kind: "move", to: point(-1.2, -12) }, { kind: "curve", to: point(-1.6, -26), control1: point(-3, -15), control2: point(-2.8, -23) }, { kind: "line", to: point(1.6, -26) }, { kind: "curve", to: point(1.2, -12), control1: point(2.8, -23), control2: point(3, -15) }, { kind: "close" }], "face-light", "outline"),
-  ];
-  return placeEvery(fixed, [
-    leaderAnywhere({ name: "awl", text: "awl, upright", target: point(1.6, -20), directions: [50, 40, 60, 90], reach: 12 }),
-    leaderAnywhere({ name: "cradle", text: "cradle", target: point(-arm - 1, 0), directions: [180, 200, 160], reach: 6 }),
-    leaderAnywhere({ name: "cover", text: words.part("cover"), target: point(arm - 3, -(arm - 3) * 0.8 + 0.4), directions: [0, -20, 20], reach: 10 }),
-    leaderAnywhere({ name: "sheets", text: words.part("text-sheet"), target: point(-16, -15), directions: [120, 110, 130, 100], reach: 12 }),
   ]);
 }
 

@@ -1,7 +1,6 @@
 // Figures of making a section: folded and nested, trimmed, pierced in a cradle; pictorial, not to scale.
 import { line, polygon, polyline } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
-import type { Point } from "../../geometry/point.ts";
 import type { TextBlock } from "../../2-model/text-block/block.ts";
 import { toMillimetres } from "../../units/length.ts";
 import type { DrawingInput } from "../binding.ts";
@@ -10,10 +9,11 @@ import { placeEvery } from "../figure.ts";
 import type { FigureDraft } from "../figure.ts";
 import { areaLabel, grainArrow, leaderAnywhere, leaderLabel } from "../leaders.ts";
 import { movementArrow } from "../movement.ts";
-import { area, label, stroke } from "../scene.ts";
+import { area, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
 import { viewsBeside, withHeading } from "../views.ts";
 import { boneFolder } from "../bench/bench-tools.ts";
+import { drawPunchingCradle } from "../bench/punching-cradle.ts";
 import { sectionWords } from "../bench/section-words.ts";
 
 /** Room for one folio lying open on paper. */
@@ -100,25 +100,10 @@ export function drawTrimSections(input: DrawingInput, text: TextBlock): FigureDr
 
 /** Figure `pierce-sections`: the cradle from its end, a section open in it, the awl upright in the corner. */
 export function drawPierceSections(stations: number): FigureDraft {
-  const corner: Point = point(0, 0);
-  const arm = (way: 1 | -1, long: number, lift: number): Point => point(way * long * 0.72, -long * 0.69 - lift);
-  const sheets = [0, 1, 2].map((k) => stroke(polyline([arm(-1, 40, k * 1.5 + 1), point(0, -k * 1.5 - 1), arm(1, 40, k * 1.5 + 1)]), k === 2 ? "edge" : "outline"));
-  const guide = stroke(polyline([arm(-1, 22, 6.2), point(0, -6.2), arm(1, 22, 6.2)]), "placement");
-  const cradle = [-1, 1].map((way) => area(polygon([corner, point(way * 34, -32.6), point(way * 34, 6), point(way * 2, 6)]), "board", "outline"));
-  const awl: readonly SceneItem[] = [
-    area(polygon([point(0, 1.5), point(-0.5, -14), point(0.5, -14)]), "metal", "edge"),
-    area(polygon([point(-1.8, -14), point(1.8, -14), point(3, -20), point(2.6, -30), point(-2.6, -30), point(-3, -20)]), "face-middle", "outline"),
-  ];
-  const items = placeEvery([...cradle, ...sheets, guide, ...awl, ...movementArrow(point(7.5, -33), point(7.5, -22), 0.6)], [
-    leaderAnywhere({ name: "awl", text: "awl, straight down", target: point(1.5, -26), directions: [35, 25, 45, 60], reach: 22 }),
-    leaderAnywhere({ name: "guide", text: "piercing guide in the fold", target: point(-12, -17.7), directions: [150, 140, 160, 120], reach: 30 }),
-    leaderAnywhere({ name: "section", text: "section, open in its middle", target: point(24, -24.2), directions: [10, 20, 0, 30], reach: 14 }),
-    leaderAnywhere({ name: "cradle", text: "cradle", target: point(-26, -6), directions: [190, 180, 200], reach: 12 }),
-  ]);
   return {
     id: "pierce-sections", title: "Piercing a section in the cradle",
     caption: `The cradle seen from its end, head of the section away from you, not to scale. The awl goes through all sheets into the corner; your other hand holds a flap, never the underside of the fold.`,
-    alternative: `A cradle with an open corner holds a section that is open in its middle; the folded guide lies in the fold. An awl stands upright over one of the ${stations} stations and goes through the fold into the gap of the cradle.`,
-    items: [...items, label("gap", "gap", point(0, 11), { anchor: "middle" })],
+    alternative: `A cradle with an open corner holds a section that is open in its middle; the folded guide lies in the fold. An awl stands upright over one of the ${stations} stations; a hollow arrow shows that it is pushed straight down, through guide and fold into the gap of the cradle.`,
+    items: drawPunchingCradle({ section: "section, open in its middle", guide: "piercing guide in the fold" }),
   };
 }
