@@ -6,8 +6,9 @@ import { drawCutParts } from "./bench/cut-parts.ts";
 import { drawTurnIn } from "./bench/turn-in.ts";
 import { drawScaleCheck } from "./bench/scale-check.ts";
 import { drawEndpapers, drawFanGlue, drawGlueSpine } from "./case-binding/glueing.ts";
-import { drawFoldSections, drawPierceSections, drawTrimEdges } from "./case-binding/sections.ts";
+import { drawPierceSections, drawTrimEdges } from "./case-binding/sections.ts";
 import { drawEndbands, drawLining, drawMull, drawRibbon } from "./case-binding/spine-views.ts";
+import { drawFoldSections } from "./sewing/section-making.ts";
 import { drawCaseIn } from "./case-binding/case-in.ts";
 import { drawPressing, drawRoundBack, drawSpineSection } from "./case-binding/spine-section.ts";
 import { drawClothLayout } from "./case-binding/cloth-layout.ts";
@@ -24,7 +25,7 @@ export const drawings: BindingDrawings<"case-binding"> = {
     "scale-check": (input) => drawScaleCheck(input, "boards"),
     "cut-block": (input) => drawCutParts(input, { id: "cut-block", title: "The paper and what goes on the spine", parts: (part) => blockPartIds.includes(part.id) }),
     "cut-case": (input) => drawCutParts(input, { id: "cut-case", title: "The parts of the case", parts: (part) => !blockPartIds.includes(part.id) }),
-    "fold-sections": drawFoldSections,
+    "fold-sections": (input) => (input.model.geometry.sewing ? drawFoldSections(input, input.model.geometry.block) : null),
     "pierce-sections": drawPierceSections,
     sewing: drawSewing,
     kettle: drawKettle,

@@ -76,7 +76,7 @@ function placeFrame(index: number, items: readonly SceneItem[]): readonly SceneI
 function title(number: string, text: string): readonly TextItem[] {
   return [
     label(`frame ${number}`, number, point(0, -5.2), { size: headingType, weight: 600 }),
-    label(`frame ${number} words`, text, point(3.6, -5.2)),
+    label(`frame ${number} words`, text, point(3.6, -5.2), { size: headingType, weight: 600 }),
   ];
 }
 

@@ -1,72 +1,21 @@
-// Figures of the sections: folding and nesting them, piercing their stations, trimming the sewn block.
+// Figures of the sections: piercing their stations, trimming the sewn block.
 import { line, polygon, rectangle } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
 import { addLengths, toMillimetres } from "../../units/length.ts";
 import type { DrawFigure, DrawingInput } from "../binding.ts";
 import { dimension } from "../dimensions.ts";
-import { placeAtScale, placeEvery } from "../figure.ts";
-import { areaLabel, drawBalloon, grainArrow, gridCentres, leaderAnywhere } from "../leaders.ts";
-import { movementArrow } from "../movement.ts";
+import { placeAtScale } from "../figure.ts";
+import { areaLabel, drawBalloon, leaderAnywhere } from "../leaders.ts";
 import type { Placeable } from "../place.ts";
 import { runningDimensions } from "../running-dimensions.ts";
 import { scalesThatFit } from "../scale.ts";
 import { area, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
-import { viewsBelow, viewsBeside, withHeading } from "../views.ts";
+import { viewsBelow } from "../views.ts";
 import { drawPunchingCradle } from "../bench/punching-cradle.ts";
 import { sectionWords } from "../bench/section-words.ts";
 
 type Input = DrawingInput<"case-binding">;
-
-/** Figure `fold-sections`. */
-export const drawFoldSections: DrawFigure<"case-binding"> = (input) => {
-  const { geometry } = input.model;
-  if (!geometry.sewing) return null;
-  const { block } = geometry;
-  const words = sectionWords(input);
-  const [height, width] = [toMillimetres(block.folioHeight), toMillimetres(block.folioWidth)];
-  const { items: flat, scale } = placeAtScale(scalesThatFit(width, height, 58, 44), ({ factor }) => {
-    const [w, h] = [width * factor, height * factor];
-    const box = { left: 0, top: 0, right: w / 2, bottom: h };
-    return {
-      fixed: [area(rectangle(0, 0, w, h), "face-light", "outline"), stroke(line(point(w / 2, 0), point(w / 2, h)), "valley"), ...movementArrow(point(w * 0.94, -2.5), point(w * 0.1, -2.5), 5)],
-      labels: [
-        dimension({ name: "folio width", from: point(0, h), to: point(w, h), side: "below", text: words.size(block.folioWidth), offset: 5 }),
-        dimension({ name: "folio height", from: point(0, 0), to: point(0, h), side: "left", text: words.size(block.folioHeight), offset: 5 }),
-        grainArrow("grain", "height", [...gridCentres(box, 3, 3), point(w + 6, h / 2), point(w + 10, h / 2)]),
-        leaderAnywhere({ name: "folio", text: words.part("folio"), target: point(w * 0.8, h * 0.7), directions: [340, 0, 20, 320], reach: w * 0.2 + 5 }),
-      ],
-    };
-  });
-  return {
-    id: "fold-sections",
-    title: "Folding the sections",
-    caption: `Left: a folio, inside up, ${scale.name}; fold it once on its middle line, head to head. Right: ${block.foldedSheets === 1 ? "a section, one folded sheet" : `${block.foldedSheets} folded sheets nested into a section`}, seen from the head, not to scale. Make ${block.sections}.`,
-    alternative: `A folio, ${words.size(block.folioHeight)} high × ${words.size(block.folioWidth)} wide, is folded on its middle line, which runs along the grain. ${block.foldedSheets === 1 ? "One folded sheet is a section." : `${block.foldedSheets} of them lie in each other, folds together; the innermost leaf stands out up to ${words.thickness(block.creep)} beyond the outermost.`} ${block.sections} such sections make the book.`,
-    items: viewsBeside([withHeading("one", "1  Fold once", flat), withHeading("two", block.foldedSheets === 1 ? "2  One section" : `2  Nest ${block.foldedSheets} sheets`, nestedSheets(input))], 14),
-  };
-};
-
-/** Nested sheets seen from the head, a little open, folds at the left; the leaves of the inner ones reach further. */
-function nestedSheets({ model }: Input): readonly SceneItem[] {
-  const { foldedSheets } = model.geometry.block;
-  const gap = foldedSheets > 8 ? 1 : 1.6;
-  const [leaf, lift] = [44, 9];
-  const sheets = Array.from({ length: foldedSheets }, (_, inner): SceneItem => {
-    const x = inner * gap;
-    const end = leaf + inner * gap * 0.45;
-    const spread = Math.max(0.4, (foldedSheets - inner) * gap * 0.9);
-    return stroke([
-      { kind: "move", to: point(end + x * 0.2, -lift - spread) }, { kind: "curve", control1: point(x + 14, -spread - 1.5), control2: point(x, -spread), to: point(x, 0) },
-      { kind: "curve", control1: point(x, spread), control2: point(x + 14, spread + 1.5), to: point(end + x * 0.2, lift + spread) },
-    ], "outline");
-  });
-  const outermost = foldedSheets * gap;
-  return placeEvery(sheets, [
-    leaderAnywhere({ name: "fold", text: "folds together", target: point(0, 0), end: "arrow", directions: [240, 255, 270, 225], reach: 12 + outermost }),
-    leaderAnywhere({ name: "leaf", text: "2 leaves each", target: point(leaf * 0.7, lift * 0.7 + outermost * 0.9), end: "none", directions: [290, 300, 280, 270], reach: 9 }),
-  ]);
-}
 
 /** Figure `pierce-sections`: the stations along the fold, and a section in the punching cradle. */
 export const drawPierceSections: DrawFigure<"case-binding"> = (input) => {

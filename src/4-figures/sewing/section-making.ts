@@ -34,6 +34,7 @@ export function drawFoldSections(input: DrawingInput, text: TextBlock): FigureDr
     dimension({ name: "folio height", from: point(0, 0), to: point(0, height), side: "left", text: input.number(text.folioHeight), offset: 6 }),
     grainArrow("grain", "height", [...(height < 22 ? [] : [point(width * 0.76, height * 0.36), point(width * 0.24, height * 0.36)]), point(width + 6, height / 2)]),
     leaderAnywhere({ name: "fold", text: "fold", target: point(width / 2, height * 0.12), end: "arrow", directions: [60, 45, 75, 120], reach: 5 + height * 0.12 }),
+    leaderAnywhere({ name: "folio", text: words.part("folio"), target: point(width * 0.86, height * 0.9), directions: [300, 315, 285, 330], reach: 15 + height * 0.1 }),
   ]);
   const half = width / 2;
   const folded = [
@@ -47,9 +48,9 @@ export function drawFoldSections(input: DrawingInput, text: TextBlock): FigureDr
   const perSection = text.foldedSheets === 1 ? "one folio is a section" : `${text.foldedSheets} folios make a section`;
   return {
     id: "fold-sections", title: "From folios to a section",
-    caption: `Left: a folio, ${words.size(text.folioHeight)} high along the spine, folded across its width. Middle: press the fold from the middle outwards. Right: ${perSection}, seen from the head; not to scale. ${input.unitNote}`,
-    alternative: `A folio, ${input.number(text.folioHeight)} high and ${input.number(text.folioWidth)} wide, grain along the height, is folded edge to edge along the middle of its width. A bone folder presses the fold from the middle to both ends. Seen from the head, ${text.foldedSheets === 1 ? "the folded sheet is one section" : `${text.foldedSheets} folded sheets lie in each other`}.`,
-    items: viewsBeside([withHeading("open", "Fold", flat), withHeading("pressed", "Press", pressed), withHeading("nested", text.foldedSheets === 1 ? "One section" : "Nest", nested(text.foldedSheets))], 5),
+    caption: `Left: a folio, ${words.size(text.folioHeight)} high along the spine, folded across its width. Middle: press the fold from the middle outwards. Right: ${perSection}, seen from the head; not to scale. Make ${text.sections}. ${input.unitNote}`,
+    alternative: `A folio, ${input.number(text.folioHeight)} high and ${input.number(text.folioWidth)} wide, grain along the height, is folded edge to edge along the middle of its width. A bone folder presses the fold from the middle to both ends. Seen from the head, ${text.foldedSheets === 1 ? "the folded sheet is one section" : `${text.foldedSheets} folded sheets lie in each other, folds together; the innermost leaf stands out up to ${words.thickness(text.creep)} beyond the outermost`}. ${text.sections} sections make the book.`,
+    items: viewsBeside([withHeading("open", "1  Fold", flat), withHeading("pressed", "2  Press", pressed), withHeading("nested", text.foldedSheets === 1 ? "3  One section" : `3  Nest ${text.foldedSheets} sheets`, nested(text.foldedSheets))], 5),
   };
 }
 
