@@ -8,6 +8,7 @@ import { dimension } from "../dimensions.ts";
 import { placeEvery } from "../figure.ts";
 import type { FigureDraft } from "../figure.ts";
 import { areaLabel, grainArrow, leaderAnywhere, leaderLabel } from "../leaders.ts";
+import { firstOf } from "../place.ts";
 import { movementArrow } from "../movement.ts";
 import { area, stroke } from "../scene.ts";
 import type { SceneItem } from "../scene.ts";
@@ -34,7 +35,7 @@ export function drawFoldSections(input: DrawingInput, text: TextBlock): FigureDr
     dimension({ name: "folio height", from: point(0, 0), to: point(0, height), side: "left", text: input.number(text.folioHeight), offset: 6 }),
     grainArrow("grain", "height", [...(height < 22 ? [] : [point(width * 0.76, height * 0.36), point(width * 0.24, height * 0.36)]), point(width + 6, height / 2)]),
     leaderAnywhere({ name: "fold", text: "fold", target: point(width / 2, height * 0.12), end: "arrow", directions: [60, 45, 75, 120], reach: 5 + height * 0.12 }),
-    leaderAnywhere({ name: "folio", text: words.part("folio"), target: point(width * 0.86, height * 0.9), directions: [300, 315, 285, 330], reach: 15 + height * 0.1 }),
+    firstOf(areaLabel("folio", words.part("folio"), [point(width * 0.25, height * 0.3), point(width * 0.25, height * 0.15), point(width * 0.25, height * 0.45)]), leaderAnywhere({ name: "folio", text: words.part("folio"), target: point(width * 0.25, height * 0.3), directions: [120, 105, 135, 90], reach: 5 + height * 0.3 })),
   ]);
   const half = width / 2;
   const folded = [
