@@ -43,7 +43,7 @@ export function drawFoldSheets(input: DrawingInput<"pamphlet">): FigureDraft {
     caption: `Left: fold right edge to left edge, not to scale. Right: the section seen from its head, drawn ${exaggeration(input, section.pitch)}${sheets > 1 ? `; the innermost leaf stands out by up to ${words.thickness(creep)}` : ""}.`,
     alternative: `A sheet ${words.size(pageHeight)} high lies with its fold line in the middle, ${words.size(pageWidth)} from each edge; an arrow carries the right edge over to the left edge. `
       + (sheets > 1 ? `Seen from the head, ${sheets} folded sheets lie into each other, fold around fold; at the fore-edge the inner leaves stand out beyond the outer ones.` : "Seen from the head, the folded sheet is a narrow loop."),
-    items: viewsBeside([withHeading("fold", "1 fold each sheet", foldOneSheet(pageHeight, pageWidth)), withHeading("nest", sheets === 1 ? "2 folded" : "2 lay them into each other", nested)], 9),
+    items: viewsBeside([withHeading("fold", "1  Fold each sheet", foldOneSheet(pageHeight, pageWidth)), withHeading("nest", sheets === 1 ? "2  Folded" : "2  Lay them into each other", nested)], 9),
   };
 }
 

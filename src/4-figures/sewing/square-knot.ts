@@ -33,5 +33,5 @@ export function squareKnot(round: string | null): readonly SceneItem[] {
   const first = [...knot(1, -6), name("knot 1 left", "right end", -8, -8.5), name("knot 1 right", "left end", 8, -8.5), ...(round ? [name("knot 1 stitch", round, 11.5, 14.6)] : [])];
   const second = [...knot(2, -17), name("knot 2 left", "left end", -9, -19.5), name("knot 2 right", "right end", 9, -19.5)];
   const cut = [...knot(2, -15), stroke(line(point(-10, -15.4), point(-3.4, -15.4)), "cut"), stroke(line(point(3.4, -15.4), point(10, -15.4)), "cut")];
-  return viewsBeside([withHeading("knot 1", "1 right over left", first), withHeading("knot 2", "2 left over right", second), withHeading("knot 3", "3 cut", cut)], 12);
+  return viewsBeside([withHeading("knot 1", "1  Right over left", first), withHeading("knot 2", "2  Left over right", second), withHeading("knot 3", "3  Cut", cut)], 12);
 }
