@@ -4,7 +4,7 @@ import { inches, mm } from "../units/length.ts";
 import type { Length } from "../units/length.ts";
 import type { MaterialRole } from "./binding-definition.ts";
 import { mapping } from "./collections.ts";
-import { choice, count } from "./fields.ts";
+import { choice, count, optionalCount } from "./fields.ts";
 import { published } from "./field-json.ts";
 import { length, optionalLength } from "./length-fields.ts";
 import type { Field, FieldContext } from "./leaf.ts";
@@ -60,11 +60,15 @@ export function singleSection(context: FieldContext): Field<TextBlockKeys> {
 export interface SupportedStationKeys {
   readonly "kettle from head": Length;
   readonly "kettle from tail": Length;
-  readonly tapes: number;
+  /** Null when the height of the page decides. */
+  readonly tapes: number | null;
   readonly "tape width": Length;
   /** From a kettle station to the middle of the tape beside it; null when all are spaced evenly. */
   readonly "outer tape from kettle": Length | null;
 }
+
+/** Tapes of a book: two for the smallest; more than seven leave no room for a needle. Common practice, no source. */
+export const tapeLimits = { least: 2, most: 7 } as const;
 
 /** The keys of sewing on tapes. */
 export function supportedStations(context: FieldContext): { readonly [K in keyof SupportedStationKeys]: Field<SupportedStationKeys[K]> } {
@@ -72,8 +76,7 @@ export function supportedStations(context: FieldContext): { readonly [K in keyof
     // Adam 1903, ch. II: 1 cm from the head, twice that from the tail. Bean & Brodhead 1918: 1/2 in from each end; Cockerell 1901: 1/4 in.
     "kettle from head": length(context, { about: "From the head of the page to the kettle station.", least: "4", most: "60", default: { mm: mm(10), in: inches(3, 8) }, defaultText: "10 mm, or 3/8 in", example: "10 mm" }),
     "kettle from tail": length(context, { about: "From the tail of the page to the kettle station.", least: "4", most: "60", default: { mm: mm(20), in: inches(3, 4) }, defaultText: "20 mm, or 3/4 in", example: "20 mm" }),
-    // Bean & Brodhead 1918, Problem XIV: three tapes. Bailey 1916: three for a book of 8 in, four for 12 in.
-    tapes: count({ about: "Tapes that the sections are sewn on.", least: 2, most: 7, default: 3, example: 3 }),
+    tapes: optionalCount({ about: "Tapes that the sections are sewn on. Left out, three for a page of 8 in, four for 12 in, and so on.", ...tapeLimits, example: 3 }),
     "tape width": length(context, { about: "Width of a tape.", least: "4", most: "40", default: { mm: mm(12), in: inches(1, 2) }, defaultText: "12 mm, or 1/2 in", example: "12 mm" }),
     "outer tape from kettle": optionalLength(context, { about: "From a kettle station to the middle of the tape beside it. Left out, all tapes are spaced evenly.", least: "4", most: "200", example: "20 mm" }),
   };

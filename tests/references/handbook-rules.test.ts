@@ -116,9 +116,9 @@ describe("sewing stations", () => {
     placed.slice(1).forEach(({ at }, index) => expect(isLess(placed[index]!.at, at)).toBe(true));
   });
 
-  // 3C-7, Bailey 1916, general specification 20: three bands for books of 8 in.
-  it("a book of 8 in has three tapes when nothing else is said", () => {
-    expect(caseModel({ "text block": { page: { height: "8 in", width: "5 in" } } }, { units: "in" }).geometry).toMatchObject({ sewing: { tapes: { length: 3 } } });
+  // 3C-7, Bailey 1916, general specification 20: three bands for books of 8 in, four for 12 in, and so on. 3C-1, Adam 1903, ch. II: two only for books under 7 cm high.
+  it.each([["8 in", 3], ["12 in", 4], ["16 in", 5], ["2 5/8 in", 2]])("a book of %s has %i tapes when nothing else is said", (height, tapes) => {
+    expect(caseModel({ "text block": { page: { height, width: "2 1/2 in" } } }, { units: "in" }).geometry.sewing!.tapes).toHaveLength(tapes);
   });
 
   // 3D-3, a stored page on yotsume toji: an inner binding of two pairs of holes, clear of the outer sewing.

@@ -1,7 +1,8 @@
 // Sewing stations along the fold of a section, as running dimensions from the head.
+import { tapeLimits } from "../../1-definition/text-block-keys.ts";
 import type { PlainStationKeys, SupportedStationKeys } from "../../1-definition/text-block-keys.ts";
 import type { Definition } from "../../1-definition/types.ts";
-import { addLengths, divideLength, isLess, mm, multiplyLength, noLength, roundToMark, roundUpToMark, subtractLength } from "../../units/length.ts";
+import { addLengths, divideLength, inches, isLess, mm, multiplyLength, noLength, roundToMark, roundUpToMark, subtractLength, toMillimetres } from "../../units/length.ts";
 import type { Length } from "../../units/length.ts";
 import { printLength } from "../../units/print-length.ts";
 import { runningMarks } from "../../units/rounding.ts";
@@ -32,6 +33,12 @@ export interface TapePlace {
 
 type Known = Pick<Definition, "defaulted" | "units">;
 
+/** One tape for every four inches of the page and one more, to the nearest; source: Bailey 1916, general specification 20. */
+function usualTapes(pageHeight: Length): number {
+  const quarters = Math.round(toMillimetres(pageHeight) / toMillimetres(inches(4)));
+  return Math.min(tapeLimits.most, Math.max(tapeLimits.least, quarters + 1));
+}
+
 /**
  * Stations for sewing on tapes: a kettle near head and tail, two holes for each tape. The middles of the tapes stand evenly between the kettles,
  * or the outer ones at a given distance from them and the others evenly between. Each tape's first hole is rounded once from the head; its second
@@ -43,7 +50,8 @@ export function placeTapes(definition: Known, keys: SupportedStationKeys, path: 
     ledger.give(name, quantity, originAt(definition, `${path}/${name}`), { meaning, source });
   give("kettle from head", keys["kettle from head"], "head of the page to the kettle station", "Adam 1903, ch. II: 1 cm");
   give("kettle from tail", keys["kettle from tail"], "tail of the page to the kettle station", "Adam 1903, ch. II: twice the distance at the head");
-  give("tapes", keys.tapes, "tapes that the sections are sewn on", "Bean & Brodhead 1918, Problem XIV: three; Bailey 1916: three for 8 in, four for 12 in");
+  const count = keys.tapes ?? usualTapes(ledger.length("page height"));
+  ledger.give("tapes", count, keys.tapes === null ? "default" : "given", { meaning: "tapes that the sections are sewn on", source: "Bailey 1916, general specification 20: three for 8 in, four for 12 in, and so on; Adam 1903, ch. II: two only for the smallest books" });
   give("tape width", keys["tape width"], "width of a tape", "common practice, no source");
   ledger.compute("kettle span", "page height - kettle from head - kettle from tail", { meaning: "from kettle station to kettle station", source: "geometry" });
   const outer = keys["outer tape from kettle"];
@@ -57,7 +65,7 @@ export function placeTapes(definition: Known, keys: SupportedStationKeys, path: 
   const first = addLengths(ledger.length("kettle from head"), outer ?? pitch);
   const width = ledger.length("tape width");
   const half = divideLength(width, 2);
-  const tapes = Array.from({ length: keys.tapes }, (_, index) => {
+  const tapes = Array.from({ length: count }, (_, index) => {
     const middle = addLengths(first, multiplyLength(pitch, index));
     const exact = { headSide: subtractLength(middle, half), tailSide: addLengths(middle, half) };
     const headSide = roundToMark(exact.headSide, step);
