@@ -1,5 +1,5 @@
 // Figures of the sections: piercing their stations, trimming the sewn block.
-import { line, polygon, rectangle } from "../../geometry/path.ts";
+import { circle, line, rectangle } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
 import { addLengths, toMillimetres } from "../../units/length.ts";
 import type { DrawFigure, DrawingInput } from "../binding.ts";
@@ -48,7 +48,7 @@ function foldLine(input: Input, factor: number): { readonly fixed: readonly Scen
     fixed: [
       area(rectangle(0, -half, length, 2 * half), "face-light", "outline"), stroke(line(point(0, 0), point(length, 0)), "valley"),
       ...tapes.flatMap(({ headSide, tailSide }) => [headSide, tailSide].map((at) => stroke(line(point(x(at), -half), point(x(at), half)), "placement"))),
-      ...stations.map((station) => area(polygon([point(x(station.at), -1), point(x(station.at) + 1, 0), point(x(station.at), 1), point(x(station.at) - 1, 0)]), "arrow", "none")),
+      ...stations.map((station) => area(circle(point(x(station.at), 0), 0.8), "plate", "outline")),
       ...below.items,
     ],
     labels: [

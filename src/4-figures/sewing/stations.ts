@@ -40,9 +40,9 @@ export function drawStationLayout(input: DrawingInput, { stations, text }: Pierc
       fixed: [
         area(rectangle(0, 0, 2 * fold, height), "paper", "outline"),
         stroke(line(point(fold, 0), point(fold, height)), "valley"),
-        ...at.map((y) => area(circle(point(fold, y), 0.7), "arrow", "none")),
+        ...at.map((y) => area(circle(point(fold, y), 0.8), "plate", "outline")),
         ...running.items,
-        ...stations.flatMap((station, k) => drawLeader({ name: station.name, text: station.name, target: point(fold + 0.7, at[k]!), end: "none" }, point(2 * fold + 4, names[k]!))),
+        ...stations.flatMap((station, k) => drawLeader({ name: station.name, text: station.name, target: point(fold + 0.8, at[k]!), end: "none" }, point(2 * fold + 4, names[k]!))),
       ],
       labels: [
         areaLabel("head", "head", [3, 7, 11].map((up) => point(fold, -up))),
