@@ -56,9 +56,9 @@ const tones: Readonly<Record<Stuff, FaceTones>> = {
 
 /** Drawn thickness of thin things, and how far layers are lifted off each other, in millimetres of paper. */
 const thickness: Readonly<Record<Stuff, number>> = { paper: 0.4, card: 0.8, board: 1.7, cloth: 0.5 };
-const lift = { usual: 6.5, close: 1.8 } as const;
+const lift = { usual: 5.2, close: 1.6 } as const;
 /** Room for one layer on paper. */
-const room = { width: 92, height: 58 } as const;
+const room = { width: 80, height: 48 } as const;
 const cos30 = Math.sqrt(3) / 2;
 
 /** Figure `lifted-parts`. `start` says what lies lowest: "the back of the book". */
