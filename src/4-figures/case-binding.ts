@@ -16,7 +16,7 @@ import { drawGlueBoards } from "./case-binding/glue-boards.ts";
 import { drawKettle, drawSewing } from "./case-binding/sewing.ts";
 import { drawCoverCorners, drawCoverSides, drawSpineTurnIn } from "./case-binding/covering.ts";
 import { drawFinishedBook, drawNamedParts } from "./case-binding/pictorial.ts";
-import { draftCaseCorner, draftCaseGuide, draftJointSpacer, draftPunchingGuide, draftRoundingGauge } from "./case-binding/templates.ts";
+import { draftCaseCorner, draftCaseGuide, draftJointSpacer, draftPiercingGuide, draftRoundingGauge } from "./case-binding/templates.ts";
 import { drawFinishedSpine } from "./case-binding/finished-spine.ts";
 import { drawCaseParts } from "./case-binding/lifted-parts.ts";
 
@@ -55,7 +55,7 @@ export const drawings: BindingDrawings<"case-binding"> = {
     "lifted-parts": drawCaseParts,
   },
   templates: {
-    "punching-guide": draftPunchingGuide,
+    "piercing-guide": draftPiercingGuide,
     "case-guide": draftCaseGuide,
     "corner-template": draftCaseCorner,
     "joint-spacer": draftJointSpacer,

@@ -49,7 +49,7 @@ function pierceSections({ model, say }: Context): DraftStep {
   return {
     id: "pierce-sections", stage, title: `Pierce the ${sewing!.stations.length} stations`,
     action: [
-      "Cut out the punching guide of the templates and fold it on its middle line. Its head end says “head”.",
+      "Cut out the piercing guide of the templates and fold it on its middle line. Its head end says “head”.",
       "Open a section in its middle, lay it in the punching cradle and lay the guide into the fold, head to head.",
       "Pierce every cross straight down through the fold with the awl.",
       "Do the same with every section, always head to head.",

@@ -30,7 +30,7 @@ export const drawPierceSections: DrawFigure<"case-binding"> = (input) => {
     title: "Stations along the fold",
     caption: `Above: the fold of a section from inside, head at the left, ${scale.name}; every station is measured from the head (the ring at 0). Below: a section open in the punching cradle with the guide in its fold, seen from the head, not to scale. ${input.unitNote}`,
     alternative: `Stations from the head: ${positions.join("; ")}. A section lies open in a V-shaped cradle, the folded guide in its fold; the awl goes straight down through guide and fold into the gap of the cradle.`,
-    items: viewsBelow([items, drawPunchingCradle({ section: "section, open in its middle", guide: "punching guide" })], 8),
+    items: viewsBelow([items, drawPunchingCradle({ section: "section, open in its middle", guide: "piercing guide" })], 8),
   };
 };
 

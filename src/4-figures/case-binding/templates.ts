@@ -1,4 +1,4 @@
-// The templates of a case binding at true size: punching guide, case guide, corner template, joint spacer, rounding gauge.
+// The templates of a case binding at true size: piercing guide, case guide, corner template, joint spacer, rounding gauge.
 import { line, polygon, rectangle } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
 import { spreadPositions } from "../../geometry/spread.ts";
@@ -22,8 +22,8 @@ function bookOf({ definition }: Input): string {
 /** Half of the folded guide, and the paper beside it for words, in millimetres. */
 const guide = { half: 28, words: 46, arm: 3 } as const;
 
-/** Template `punching-guide`. */
-export function draftPunchingGuide(input: Input): TemplateDraft | null {
+/** Template `piercing-guide`. */
+export function draftPiercingGuide(input: Input): TemplateDraft | null {
   const { geometry } = input.model;
   if (!geometry.sewing) return null;
   const height = toMillimetres(geometry.block.folioHeight);
@@ -44,7 +44,7 @@ export function draftPunchingGuide(input: Input): TemplateDraft | null {
     label("tail", "tail", point(2, height - 2)),
   ];
   return {
-    id: "punching-guide", title: "Punching guide for the sections", book: bookOf(input),
+    id: "piercing-guide", title: "Piercing guide for the sections", book: bookOf(input),
     use: [
       "Cut it out along its heavy outline; the words beside it fall away.",
       `Measure it: it must be ${input.number(geometry.block.folioHeight)} ${input.definition.units.governing} high, like the folio.`,

@@ -25,15 +25,15 @@ import { numbersInWords } from "./zigzag.ts";
 
 type Input = DrawingInput<"concertina">;
 
-/** Room on paper: of a strip, and of the figures over it. */
-const room = { width: 136, height: 34, figures: 152 } as const;
+/** Room on paper: of a strip, lower where there are several kinds, so that table and drawing share a page; and of the figures over it. */
+const room = { width: 136, heights: [34, 28, 21], figures: 152 } as const;
 
 /** Figure `fold-map`. */
 export function drawFoldMap(input: Input): FigureDraft {
   const { geometry, scores } = input.model;
   const kinds = geometry.strips.filter((strip, index) => geometry.strips.findIndex((each) => each.part === strip.part) === index);
   const widest = Math.max(...kinds.map((strip) => toMillimetres(partOf(input, strip).width)));
-  const scale = fittingScale(widest, toMillimetres(geometry.panelHeight), room.width, room.height);
+  const scale = fittingScale(widest, toMillimetres(geometry.panelHeight), room.width, room.heights[Math.min(kinds.length, room.heights.length) - 1]!);
   const views = kinds.map((strip) => withHeading(strip.part, headingOf(input, strip), drawStrip(input, strip, scale)));
   const drawn = viewsBelow(views, 4);
   const foot = sceneBox(drawn)!.bottom + 3;
