@@ -27,8 +27,8 @@ export const usualMaterials = {
   "lining paper": { name: "lining paper, about 90 g/m²", thickness: mm("0.12"), grain: "unknown", source },
   "hinge tape": { name: "self-adhesive cloth tape", thickness: mm("0.15"), grain: "none", source },
   ribbon: { name: "ribbon", thickness: mm("0.2"), grain: "none", source },
-  // D. W. Jones, *Bookbinding: A Tutorial*, 1995: thread of about 1 mm, about 1/2 mm once it is compressed.
-  thread: { name: "waxed linen thread", thickness: mm("0.5"), grain: "none", source: "D. W. Jones 1995: about 1/2 mm compressed" },
+  // D. W. Jones, *Bookbinding: A Tutorial*, 1995, has a thicker thread: about 1 mm, about 1/2 mm once it is compressed.
+  thread: { name: "waxed linen thread", thickness: mm("0.5"), grain: "none", source },
   posts: { name: "screw posts", thickness: null, grain: "none", source },
 } as const satisfies Readonly<Record<string, UsualMaterial>>;
 

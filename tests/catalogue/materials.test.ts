@@ -10,7 +10,7 @@ describe("the usual materials", () => {
     for (const role of materialRoles) {
       const { name, thickness, source } = usualMaterials[role];
       // Only the thread has a published thickness.
-      expect([role, name.length > 0, source]).toEqual([role, true, role === "thread" ? "D. W. Jones 1995: about 1/2 mm compressed" : "common practice, no source"]);
+      expect([role, name.length > 0, source]).toEqual([role, true, "common practice, no source"]);
       expect(thickness === null || isLess(noLength, thickness)).toBe(true);
     }
   });
