@@ -9,7 +9,6 @@ describe("the usual materials", () => {
   test("have every role once, a name, a tag and a thickness above nothing where they have one", () => {
     for (const role of materialRoles) {
       const { name, thickness, source } = usualMaterials[role];
-      // Only the thread has a published thickness.
       expect([role, name.length > 0, source]).toEqual([role, true, "common practice, no source"]);
       expect(thickness === null || isLess(noLength, thickness)).toBe(true);
     }
