@@ -19,6 +19,7 @@ import { drawHalving } from "./concertina/halving.ts";
 import { drawJoinPlan } from "./concertina/join-plan.ts";
 import { drawJoinSection } from "./concertina/join-section.ts";
 import { drawFoldMap } from "./concertina/strip-map.ts";
+import { drawConcertinaParts } from "./concertina/lifted-parts.ts";
 
 type Input = DrawingInput<"concertina">;
 
@@ -26,7 +27,6 @@ type Input = DrawingInput<"concertina">;
 function stuffOf({ model }: Input): string {
   return model.geometry.covering === "cloth" ? "cloth" : "paper";
 }
-import { drawConcertinaParts } from "./concertina/lifted-parts.ts";
 
 export const drawings: BindingDrawings<"concertina"> = {
   figures: {

@@ -31,11 +31,11 @@ import { drawFinishedBook } from "./stub-album/finished-book.ts";
 import { drawNamedParts } from "./stub-album/named-parts.ts";
 import { draftHoleTemplate } from "./stub-album/hole-template.ts";
 import { draftScoreGuide } from "./stub-album/score-guide.ts";
+import { drawStubAlbumParts } from "./stub-album/lifted-parts.ts";
 
 function cutIn(stepId: ReturnType<typeof stepThatCuts>): (part: Part) => boolean {
   return (part) => !part.readyMade && stepThatCuts(part.id) === stepId;
 }
-import { drawStubAlbumParts } from "./stub-album/lifted-parts.ts";
 
 export const drawings: BindingDrawings<"stub-album"> = {
   figures: {

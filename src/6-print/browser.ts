@@ -1,6 +1,7 @@
 // Finds a Chromium and starts it so that it prints the same on every computer and reaches nothing.
 import puppeteer from "puppeteer";
 import type { Browser } from "puppeteer";
+import { firstLine } from "./first-line.ts";
 import { installedBrowsers, thisComputer } from "./browser-places.ts";
 import type { Surroundings } from "./browser-places.ts";
 import { unpackShippedBrowser } from "./shipped-browser.ts";
@@ -91,10 +92,4 @@ function browserSwitches(): string[] {
     "--force-color-profile=srgb",
     "--lang=en-US",
   ];
-}
-
-/** The first line of an error's message that says something. */
-export function firstLine(cause: unknown): string {
-  const text = cause instanceof Error ? cause.message : String(cause);
-  return text.split("\n").find((line) => line.trim() !== "")?.trim() ?? "unknown fault";
 }

@@ -1,8 +1,8 @@
 // Runs in a thread of its own: finishes one print after the other as they are sent.
 import { parentPort } from "node:worker_threads";
-import { firstLine } from "./browser.ts";
 import { finishPrint } from "./finish-print.ts";
 import type { FinishedPrint, RawPrint } from "./finish-print.ts";
+import { firstLine } from "./first-line.ts";
 
 /** What the thread is asked; answers carry the same number. */
 export interface Question {

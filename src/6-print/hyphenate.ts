@@ -6,6 +6,8 @@ import type { Page } from "puppeteer";
 export const hyphenLimits = { word: 7, before: 3, after: 3 } as const;
 
 const softHyphen = "\u00ad";
+/** A word that may be divided: no name of several capitals, no part of a word with a hyphen. */
+const plainWord = "(?<![\\w-])[A-Za-z][a-z]+(?![\\w-])";
 
 /** The word with a soft hyphen at each place where it may be divided: Liang's patterns for British English, within our limits. */
 export function divideWord(word: string): string {
@@ -20,29 +22,29 @@ export function divideWord(word: string): string {
 
 /** Puts soft hyphens into all text whose style says `hyphens: auto`. Those at which no line ends are taken out of the PDF again. */
 export async function hyphenatePage(page: Page): Promise<void> {
-  const divided = (await page.evaluate(longWords, hyphenLimits.word)).map((word): [string, string] => [word, divideWord(word)]);
-  await page.evaluate(putHyphens, divided.filter(([word, parts]) => word !== parts));
+  const divided = (await page.evaluate(longWords, plainWord, hyphenLimits.word)).map((word): [string, string] => [word, divideWord(word)]);
+  await page.evaluate(putHyphens, plainWord, divided.filter(([word, parts]) => word !== parts));
 }
 
 // The two below run in the page and use nothing from outside their own bodies.
 
-function longWords(least: number): string[] {
+function longWords(plain: string, least: number): string[] {
   const words = new Set<string>();
   const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
   for (let text = texts.nextNode(); text !== null; text = texts.nextNode()) {
     if (text.parentElement === null || getComputedStyle(text.parentElement).hyphens !== "auto") continue;
-    for (const [word] of (text.nodeValue ?? "").matchAll(/(?<![\w-])[A-Za-z][a-z]+(?![\w-])/g)) if (word.length >= least) words.add(word);
+    for (const [word] of (text.nodeValue ?? "").matchAll(new RegExp(plain, "g"))) if (word.length >= least) words.add(word);
   }
   return [...words];
 }
 
-function putHyphens(divided: readonly (readonly [word: string, parts: string])[]): void {
+function putHyphens(plain: string, divided: readonly (readonly [word: string, parts: string])[]): void {
   const partsOf = new Map(divided);
   const texts = document.createTreeWalker(document.body, NodeFilter.SHOW_TEXT);
   for (let text = texts.nextNode(); text !== null; text = texts.nextNode()) {
     if (text.parentElement === null || getComputedStyle(text.parentElement).hyphens !== "auto") continue;
     const whole = text.nodeValue ?? "";
-    const parted = whole.replace(/(?<![\w-])[A-Za-z][a-z]+(?![\w-])/g, (word) => partsOf.get(word) ?? word);
+    const parted = whole.replace(new RegExp(plain, "g"), (word) => partsOf.get(word) ?? word);
     if (parted !== whole) text.nodeValue = parted;
   }
   // A browser with a dictionary of its own must not divide further words.

@@ -3,10 +3,11 @@ import { mkdir, rename, writeFile } from "node:fs/promises";
 import { realpathSync } from "node:fs";
 import path from "node:path";
 import type { Browser } from "puppeteer";
-import { firstLine, startBrowser } from "./browser.ts";
+import { startBrowser } from "./browser.ts";
 import type { StartedBrowser } from "./browser.ts";
 import { startFinishers } from "./finishers.ts";
 import type { Finishers } from "./finishers.ts";
+import { firstLine } from "./first-line.ts";
 import { openTab } from "./print-tab.ts";
 import type { PrintTab } from "./print-tab.ts";
 import type { PrintJob, PrintResult } from "./types.ts";
@@ -29,7 +30,7 @@ export interface PrintOptions {
  */
 export async function printPages(jobs: Iterable<PrintJob> | AsyncIterable<PrintJob>, options: PrintOptions): Promise<readonly PrintResult[]> {
   const started = await (options.start ?? startBrowser)();
-  const finishers = startFinishers(options.tabs);
+  const machines = "missing" in started ? started : { browser: started.browser, finishers: startFinishers(options.tabs) };
   const results: PrintResult[] = [];
   // One iterator for all tabs: each takes the next job when it is free.
   const waiting = Symbol.asyncIterator in jobs ? jobs[Symbol.asyncIterator]() : jobs[Symbol.iterator]();
@@ -40,7 +41,7 @@ export async function printPages(jobs: Iterable<PrintJob> | AsyncIterable<PrintJ
     for (let next = await waiting.next(); !next.done; next = await waiting.next()) {
       const job = next.value;
       const index = taken++;
-      results[index] = "missing" in started ? { job, pages: 0, loaded: [], milliseconds: 0, failure: started.missing } : await printJob({ browser: started.browser, finishers }, tab, job, options.folder);
+      results[index] = "missing" in machines ? { job, pages: 0, loaded: [], milliseconds: 0, failure: machines.missing } : await printJob(machines, tab, job, options.folder);
       done += 1;
       options.onProgress(done, job);
     }
@@ -48,8 +49,7 @@ export async function printPages(jobs: Iterable<PrintJob> | AsyncIterable<PrintJ
   try {
     await Promise.all(Array.from({ length: Math.max(1, options.tabs) }, work));
   } finally {
-    await finishers.close();
-    if (!("missing" in started)) await started.browser.close().catch(() => undefined);
+    if (!("missing" in machines)) await Promise.all([machines.finishers.close(), machines.browser.close().catch(() => undefined)]);
   }
   return results;
 }

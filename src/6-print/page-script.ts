@@ -1,4 +1,5 @@
 // What runs inside a page before it is printed. It is sent to the browser as text, so it may use nothing from outside its own body.
+import type { PageOfSteps, StepMeasures } from "./fill-pages.ts";
 
 /** Opacity of the mark that `preparePage` puts behind a drawing: one step of 255, invisible, and removed again after printing. */
 export const drawingMarkOpacity = 1 / 255;
@@ -13,19 +14,11 @@ export interface PageWords {
   readonly characters: string;
 }
 
-/** How the steps of a page that shares them out are measured and set; sizes in millimetres. */
-export interface StepsOnPages {
-  readonly pageHeight: number;
-  /** How far the page is filled on which they begin. */
-  readonly before: number;
-  readonly steps: readonly { readonly gap: number; readonly lead: number; readonly whole: readonly number[]; readonly work: readonly number[] | null }[];
-}
-
 /**
  * Measures the steps of a handout that names the size of its pages (`data-page`, width and height), once for each way of setting them: as usual, a little
  * closer (null), or with drawings so many times as large. The pages before the steps are laid out as columns of their size, which break as pages do. Null for every other page.
  */
-export function measureSteps(ways: readonly (number | null)[]): StepsOnPages | null {
+export function measureSteps(ways: readonly (number | null)[]): StepMeasures | null {
   const section = document.querySelector<HTMLElement>("[data-page]");
   const main = section?.parentElement;
   if (!section || !main) return null;
@@ -75,8 +68,8 @@ export function measureSteps(ways: readonly (number | null)[]): StepsOnPages | n
   return result;
 }
 
-/** Sets the steps as they were shared out; `closed` and `larger` name steps by their index, and the pages by the step that begins them. */
-export function setSteps(pages: readonly { readonly first: number; readonly last: number; readonly way: string | number; readonly parts: boolean; readonly isLoose: boolean }[]): void {
+/** Sets the steps as they were shared out. */
+export function setSteps(pages: readonly PageOfSteps[]): void {
   const section = document.querySelector<HTMLElement>("[data-page]")!;
   const steps = [...section.querySelectorAll<HTMLElement>(".step")];
   pages.forEach(({ first, last, way, parts, isLoose }, index) => {

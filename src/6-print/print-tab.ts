@@ -2,8 +2,8 @@
 import path from "node:path";
 import { pathToFileURL } from "node:url";
 import type { Browser, Page } from "puppeteer";
-import { firstLine } from "./browser.ts";
 import { fillPages, stepWays } from "./fill-pages.ts";
+import { firstLine } from "./first-line.ts";
 import { hyphenatePage } from "./hyphenate.ts";
 import { boxesCutOff, measureSteps, preparePage, setSteps } from "./page-script.ts";
 import type { PageWords } from "./page-script.ts";

@@ -14,7 +14,8 @@ export function spacePoint(x: number, y: number, z: number): SpacePoint {
   return { x, y, z };
 }
 
-const cos30 = Math.sqrt(3) / 2;
+/** Width on paper of a unit along x or y of an isometric view; its height is a half. */
+export const cos30 = Math.sqrt(3) / 2;
 const sin30 = 0.5;
 
 /** Isometric drawing: lengths along all three axes keep their scale (no foreshortening), axes at 30°. */

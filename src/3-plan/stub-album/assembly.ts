@@ -1,11 +1,11 @@
 // Stage 6 of the stub album: bookmark, floor, pages, and the last check.
-import { isLess, mm, multiplyLength, noLength, subtractLength } from "../../units/length.ts";
+import { divideLength, isLess, mm, noLength, subtractLength } from "../../units/length.ts";
 import { facesOf, zone } from "../bench/spread.ts";
 import type { DraftStep, PlanContext } from "../binding.ts";
 
 /** Where the head of a page comes on its stub, so that the square is the same at head and tail; less than a millimetre is not seen. */
 function headOfPage({ model: { geometry }, say }: PlanContext<"stub-album">): string {
-  const shorter = multiplyLength(subtractLength(geometry.stripHeight, geometry.pages.height), { n: 1n, d: 2n });
+  const shorter = divideLength(subtractLength(geometry.stripHeight, geometry.pages.height), 2);
   if (!isLess(shorter, mm(1))) return `its head ${say.size(shorter)} below the card’s head`;
   const higher = subtractLength(noLength, shorter);
   return isLess(higher, mm(1)) ? "head level with the card’s head" : `its head standing ${say.size(higher)} beyond the card’s head`;

@@ -1,7 +1,7 @@
 // Figure: all parts of a book lifted off each other, in the order in which they come to lie, from the outside of the back or spine upwards.
 import { line } from "../../geometry/path.ts";
 import type { Point } from "../../geometry/point.ts";
-import { isometric, spacePoint } from "../../geometry/project.ts";
+import { cos30, isometric, spacePoint } from "../../geometry/project.ts";
 import type { DrawingInput } from "../binding.ts";
 import { placeAtScale } from "../figure.ts";
 import type { FigureDraft } from "../figure.ts";
@@ -59,7 +59,6 @@ const thickness: Readonly<Record<Stuff, number>> = { paper: 0.4, card: 0.8, boar
 const lift = { usual: 5.2, close: 1.6 } as const;
 /** Room for one layer on paper. */
 const room = { width: 80, height: 48 } as const;
-const cos30 = Math.sqrt(3) / 2;
 
 /** Figure `lifted-parts`. `start` says what lies lowest: "the back of the book". */
 export function drawLiftedParts(input: DrawingInput, layers: readonly LiftedLayer[], start: string): FigureDraft {

@@ -1,6 +1,5 @@
 // Figure: the case laid open, what goes on the back, and the text block standing on it, lifted off each other.
 import { toMillimetres } from "../../units/length.ts";
-import type { Length } from "../../units/length.ts";
 import { drawLiftedParts } from "../bench/lifted-parts.ts";
 import type { LiftedLayer, LiftedPiece } from "../bench/lifted-parts.ts";
 import type { DrawingInput } from "../binding.ts";
@@ -13,16 +12,13 @@ export function drawCaseParts(input: Input): FigureDraft {
   return drawLiftedParts(input, [...caseLayers(input), ...backLayers(input), ...blockLayers(input)], "the outside of the case");
 }
 
-const mm = (length: Length): number => toMillimetres(length);
+const mm = toMillimetres;
 
-/** From the middle of the strip to the spine edge of a board. */
-function boardStart({ model: { geometry } }: Input): number {
-  return mm(geometry.stripWidth) / 2 + mm(geometry.joint);
-}
-
-function caseLayers(input: Input): readonly LiftedLayer[] {
-  const { covering, boardHeight, boardWidth, stripWidth } = input.model.geometry;
-  const [high, wide, strip, start, turnIn] = [mm(boardHeight), mm(boardWidth), mm(stripWidth), boardStart(input), mm(covering.turnIn)];
+function caseLayers({ model: { geometry } }: Input): readonly LiftedLayer[] {
+  const { covering, boardHeight, boardWidth, stripWidth, joint } = geometry;
+  const [high, wide, strip, turnIn] = [mm(boardHeight), mm(boardWidth), mm(stripWidth), mm(covering.turnIn)];
+  // The spine edges of the boards.
+  const start = strip / 2 + mm(joint);
   const cloth: LiftedPiece = { x: (high - mm(covering.clothHeight)) / 2, y: -mm(covering.clothWidth) / 2, height: mm(covering.clothHeight), width: mm(covering.clothWidth), stuff: "cloth" };
   const { sides, corners } = covering;
   const outer = start + wide + turnIn;

@@ -7,15 +7,13 @@ import type { FigureDraft } from "../figure.ts";
 
 /** Figure `lifted-parts`. */
 export function drawLinkStitchParts(input: DrawingInput<"link-stitch">): FigureDraft {
-  const { text, square, boardHeight, boardWidth, covering, lining } = input.model.geometry;
+  const { text, square, boardHeight, boardWidth, turnIn, covering, lining } = input.model.geometry;
   const [edge, high, wide, page, across, thick] = [square, boardHeight, boardWidth, text.pageHeight, text.pageWidth, text.blockThickness].map(toMillimetres) as [number, number, number, number, number, number];
   const cover = (side: string, isFront: boolean): readonly LiftedLayer[] => {
-    const turnIn = covering ? (toMillimetres(covering.height) - high) / 2 : 0;
-    const inset = lining ? toMillimetres(lining.inset) : 0;
     const layers: readonly LiftedLayer[] = [
-      ...(covering ? [{ part: "covering", remark: side, pieces: [{ x: -turnIn, y: -turnIn, height: high + 2 * turnIn, width: wide + 2 * turnIn, stuff: "cloth" as const }] }] : []),
+      ...(covering ? [{ part: "covering", remark: side, pieces: [{ x: -toMillimetres(turnIn), y: -toMillimetres(turnIn), height: toMillimetres(covering.height), width: toMillimetres(covering.width), stuff: "cloth" as const }] }] : []),
       { part: "boards", remark: side, pieces: [{ x: 0, y: 0, height: high, width: wide, stuff: "board" }] },
-      ...(lining ? [{ part: "lining-paper", remark: side, pieces: [{ x: inset, y: inset, height: toMillimetres(lining.height), width: toMillimetres(lining.width), stuff: "paper" as const }] }] : []),
+      ...(lining ? [{ part: "lining-paper", remark: side, pieces: [{ x: toMillimetres(lining.inset), y: toMillimetres(lining.inset), height: toMillimetres(lining.height), width: toMillimetres(lining.width), stuff: "paper" as const }] }] : []),
     ];
     return isFront ? layers.toReversed() : layers;
   };

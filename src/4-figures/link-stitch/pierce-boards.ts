@@ -1,7 +1,7 @@
 // Figure `pierce-boards`: a board outside up on waste board, the template taped on, the tool upright, the other hand away.
 import { circle, line, transformPath } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
-import { isometric, isometricPlane, spacePoint } from "../../geometry/project.ts";
+import { cos30, isometric, isometricPlane, spacePoint } from "../../geometry/project.ts";
 import { toMillimetres } from "../../units/length.ts";
 import type { Length } from "../../units/length.ts";
 import type { DrawingInput } from "../binding.ts";
@@ -17,7 +17,6 @@ import { boxOutline, prism } from "../bench/solid.ts";
 
 /** Room on paper for the board, without the tool. */
 const room = { width: 74, height: 46 } as const;
-const cos30 = Math.sqrt(3) / 2;
 /** Rim of the waste board round the board, and thicknesses, on paper. */
 const waste = { rim: 4, thickness: 2.2, board: 1.6 } as const;
 

@@ -2,7 +2,7 @@
 import { line, transformPath, circle } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
 import type { Point } from "../../geometry/point.ts";
-import { isometric, isometricPlane, spacePoint } from "../../geometry/project.ts";
+import { cos30, isometric, isometricPlane, spacePoint } from "../../geometry/project.ts";
 import { toMillimetres } from "../../units/length.ts";
 import type { Length } from "../../units/length.ts";
 import type { DrawingInput } from "../binding.ts";
@@ -21,7 +21,6 @@ type Input = DrawingInput<"post-album">;
 
 /** Room for one layer on paper, and how far the layers are lifted off each other. */
 const room = { width: 74, height: 46, lift: { cover: 16, leaf: 10 } } as const;
-const cos30 = Math.sqrt(3) / 2;
 
 /** One layer of the stack, from the bottom up. */
 interface Layer {

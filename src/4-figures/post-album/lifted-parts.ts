@@ -1,6 +1,5 @@
 // Figure: both covers of the post album taken apart, its leaves and guards between them, lifted off each other.
 import { toMillimetres } from "../../units/length.ts";
-import type { Length } from "../../units/length.ts";
 import { drawLiftedParts } from "../bench/lifted-parts.ts";
 import type { LiftedLayer, LiftedPiece } from "../bench/lifted-parts.ts";
 import type { DrawingInput } from "../binding.ts";
@@ -9,7 +8,7 @@ import type { FigureDraft } from "../figure.ts";
 /** Figure `lifted-parts`. y = 0 is the spine edge of the covers, x = 0 their head. */
 export function drawPostAlbumParts(input: DrawingInput<"post-album">): FigureDraft {
   const { geometry, parts } = input.model;
-  const mm = (length: Length): number => toMillimetres(length);
+  const mm = toMillimetres;
   const [high, hinge, gap, wide, turnIn] = [geometry.coverHeight, geometry.hingeWidth, geometry.jointGap, geometry.boardWidth, geometry.turnIn].map(mm) as [number, number, number, number, number];
   const layer = (part: string, remark: string, piece: LiftedPiece): readonly LiftedLayer[] => (parts.some(({ id }) => id === part) ? [{ part, remark, pieces: [piece] }] : []);
   const { paper, lining, hingeLining, posts } = geometry;

@@ -2,7 +2,7 @@
 import { circle, transformPath } from "../../geometry/path.ts";
 import { point } from "../../geometry/point.ts";
 import type { Point } from "../../geometry/point.ts";
-import { isometric, isometricPlane, spacePoint } from "../../geometry/project.ts";
+import { cos30, isometric, isometricPlane, spacePoint } from "../../geometry/project.ts";
 import { toMillimetres } from "../../units/length.ts";
 import type { DrawingInput } from "../binding.ts";
 import { wavyLine } from "../breaks.ts";
@@ -22,7 +22,6 @@ import { leafHoles } from "./leaf-layout.ts";
 
 /** Room on paper for the pile, without the tool. */
 const room = { width: 63, height: 46 } as const;
-const cos30 = Math.sqrt(3) / 2;
 /** Rim of the waste board round the work, and its thickness, on paper. */
 const waste = { rim: 5, thickness: 2.2 } as const;
 

@@ -2,7 +2,7 @@
 import { patterns } from "../../2-model/stab-binding/patterns.ts";
 import type { StabHole } from "../../2-model/stab-binding/geometry.ts";
 import { line } from "../../geometry/path.ts";
-import { isometric, spacePoint } from "../../geometry/project.ts";
+import { cos30, isometric, spacePoint } from "../../geometry/project.ts";
 import type { Point } from "../../geometry/point.ts";
 import { toMillimetres } from "../../units/length.ts";
 import type { DrawingInput } from "../binding.ts";
@@ -21,7 +21,6 @@ interface LyingBook {
   readonly factor: number;
 }
 
-const cos30 = Math.sqrt(3) / 2;
 
 /** x along the spine from the head, y from the spine edge to the fore-edge, z up. */
 function drawLyingBook(input: DrawingInput<"stab-binding">, room: { readonly width: number; readonly height: number }): LyingBook {

@@ -1,6 +1,5 @@
 // Figure: hinge, boards, folded card and a page of the stub album, laid open with the inside up and lifted off each other.
 import { toMillimetres } from "../../units/length.ts";
-import type { Length } from "../../units/length.ts";
 import { drawLiftedParts } from "../bench/lifted-parts.ts";
 import type { LiftedPiece } from "../bench/lifted-parts.ts";
 import type { DrawingInput } from "../binding.ts";
@@ -12,7 +11,7 @@ const mostStubs = 7;
 /** Figure `lifted-parts`. y runs across the spine, 0 at the middle of it; x = 0 is the head of the strips. */
 export function drawStubAlbumParts(input: DrawingInput<"stub-album">): FigureDraft {
   const { geometry } = input.model;
-  const mm = (length: Length): number => toMillimetres(length);
+  const mm = toMillimetres;
   const [strip, spine, side, gap, inset] = [geometry.stripHeight, geometry.spineStripWidth, geometry.sideStripWidth, geometry.jointGap, geometry.stripInset].map(mm) as [number, number, number, number, number];
   const start = spine / 2 + gap;
   const bothSides = (x: number, y: number, height: number, width: number, stuff: LiftedPiece["stuff"]): readonly LiftedPiece[] => [-y - width, y].map((at) => ({ x, y: at, height, width, stuff }));
