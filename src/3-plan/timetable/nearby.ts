@@ -19,7 +19,7 @@ const reach = 4;
 const [smallestStretch, firstStretch, largestStretch] = [0.1, 0.3, 0.95];
 
 /**
- * Large neighbourhoods after Shaw (1998), for schedules as in Godard, Laborie and Nuijten (2005): outside a stretch of time drawn by chance, activities
+ * Large neighbourhoods after Shaw (1998), for schedules as in Godard, Laborie and Nuijten (2005), both named from memory: outside a stretch of time drawn by chance, activities
  * that cannot share a resource keep their order. What a search learns under these assumptions holds without them, since they are choices like any other.
  */
 export class Nearby {

@@ -39,14 +39,14 @@ function corner(x: number, y: number, alongX: number, alongY: number, side: numb
 }
 
 /** What is glued on the back, the outermost first. */
-function backLayers({ model: { geometry }, definition }: Input): readonly LiftedLayer[] {
-  const { square, block, mull, lining, endband, backWidth, sewing } = geometry;
-  const [head, page, back] = [mm(square), mm(block.pageHeight), mm(backWidth)];
+function backLayers({ model: { geometry, parts } }: Input): readonly LiftedLayer[] {
+  const { square, block, mull, lining, sewing } = geometry;
+  const [head, page] = [mm(square), mm(block.pageHeight)];
   const centred = (along: number, across: number, middle = head + page / 2): Pick<LiftedPiece, "x" | "y" | "height" | "width"> => ({ x: middle - along / 2, y: -across / 2, height: along, width: across });
-  const band = endband ? toMillimetres(definition.materials["endband"]!.thickness!) : 0;
+  const band = parts.find(({ id }) => id === "endband");
   return [
     ...(lining ? [{ part: "spine-lining", pieces: [{ ...centred(mm(lining.height), mm(lining.width)), stuff: "paper" as const }] }] : []),
-    ...(endband ? [{ part: "endband", pieces: [head, head + page].map((at): LiftedPiece => ({ ...centred(Math.max(band, 6), back, at), stuff: "cloth" })) }] : []),
+    ...(band ? [{ part: band.id, pieces: [head, head + page].map((at): LiftedPiece => ({ ...centred(mm(band.width), mm(band.height), at), stuff: "cloth" })) }] : []),
     { part: "mull", pieces: [{ ...centred(mm(mull.height), mm(mull.width)), stuff: "paper" }] },
     ...(sewing ? [{ part: "tape", pieces: sewing.tapes.map(({ headSide, tailSide }): LiftedPiece => ({ ...centred(mm(sewing.tapeWidth), mm(sewing.tapeLength), head + (mm(headSide) + mm(tailSide)) / 2), stuff: "card" })) }] : []),
   ];
